@@ -1,0 +1,21 @@
+package saddlewright.classification;
+
+import java.util.List;
+import saddlewright.dentition.Span;
+import saddlewright.dentition.Tooth;
+
+/**
+ * A run of neighbouring lost teeth of which at least one is replaced.
+ *
+ * @param span from its first to its last lost position; positions closed by drift inside it do not
+ *     count
+ * @param replaced the positions that get an artificial tooth, in arch order
+ * @param freeEnd no counted tooth stands behind it on a side
+ * @param crossesMidline holds lost positions on both sides of the midline
+ */
+public record EdentulousArea(
+    Span span, List<Tooth> replaced, boolean freeEnd, boolean crossesMidline) {
+  public EdentulousArea {
+    replaced = List.copyOf(replaced);
+  }
+}

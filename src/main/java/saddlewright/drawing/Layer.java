@@ -1,0 +1,14 @@
+package saddlewright.drawing;
+
+/** Order of painting, lowest first. */
+public enum Layer {
+  TISSUE,
+  ANATOMY,
+  SADDLES,
+  TEETH,
+  FRAMEWORK,
+  COMPONENTS,
+  SURVEY,
+  LABELS,
+  NOTES
+}

@@ -1,0 +1,77 @@
+package saddlewright.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import saddlewright.archform.ArchForm;
+import saddlewright.design.ArchDesign;
+import saddlewright.design.Component;
+import saddlewright.design.ComponentId;
+import saddlewright.design.MajorConnector;
+
+/** Every component of a design with its place on the arch form. */
+public final class Layout {
+  private final ArchForm form;
+  private final ArchDesign design;
+  private final Map<ComponentId, Laid> laid;
+  private final Framework framework;
+
+  private Layout(ArchForm form, ArchDesign design, Map<ComponentId, Laid> laid) {
+    this.form = form;
+    this.design = design;
+    this.laid = laid;
+    this.framework = Framework.of(List.copyOf(laid.values()));
+  }
+
+  public static Layout of(ArchForm form, ArchDesign design) {
+    Map<ComponentId, Laid> found = new LinkedHashMap<>();
+    Optional<Laid> connector = Optional.empty();
+    Placement alone = new Placement(new Ground(form, design, Optional.empty()));
+    for (MajorConnector c : design.all(MajorConnector.class)) {
+      Laid l = c.accept(alone);
+      found.put(c.id(), l);
+      connector = connector.isPresent() ? connector : Optional.of(l);
+    }
+    Placement placement = new Placement(new Ground(form, design, connector));
+    Map<ComponentId, Laid> ordered = new LinkedHashMap<>();
+    for (Component c : design.components()) {
+      ordered.put(c.id(), found.containsKey(c.id()) ? found.get(c.id()) : c.accept(placement));
+    }
+    return new Layout(form, design, ordered);
+  }
+
+  public ArchForm form() {
+    return form;
+  }
+
+  public ArchDesign design() {
+    return design;
+  }
+
+  /** All components in the order of the design. */
+  public List<Laid> all() {
+    return List.copyOf(laid.values());
+  }
+
+  public Optional<Laid> find(ComponentId id) {
+    return Optional.ofNullable(laid.get(id));
+  }
+
+  /** The laid-out components of one kind. */
+  public List<Laid> all(Class<? extends Component> kind) {
+    List<Laid> out = new ArrayList<>();
+    for (Laid l : laid.values()) {
+      if (kind.isInstance(l.component())) {
+        out.add(l);
+      }
+    }
+    return out;
+  }
+
+  /** The joined metalwork. */
+  public Framework framework() {
+    return framework;
+  }
+}
