@@ -1,13 +1,17 @@
 package saddlewright.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import saddlewright.dentition.Arch;
+import saddlewright.geometry.Box;
+import saddlewright.geometry.Point;
 import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
 
 /**
  * The design sheet: the upper arch opening downwards above the lower one opening upwards, y down the
- * page, millimetres at true scale.
+ * page, millimetres at true scale, with the sides named, a scale bar and a key of the roles used.
  *
  * @param drawing all marks, in the frame of the sheet
  * @param upperPlace from the frame of the upper arch to that of the sheet, when it is shown
@@ -16,9 +20,48 @@ import saddlewright.layout.Layout;
 public record SheetDrawing(
     Drawing drawing, Optional<Transform> upperPlace, Optional<Transform> lowerPlace) {
 
+  private static final double MARGIN = 6;
+  private static final double GAP_BETWEEN_ARCHES = 4;
+  private static final double HEADING = 5;
+
   public static SheetDrawing of(
       Optional<Layout> upper, Optional<Layout> lower, DrawingOptions options) {
-    throw new UnsupportedOperationException();
+    List<Mark> marks = new ArrayList<>();
+    double half =
+        java.util.stream.Stream.concat(upper.stream(), lower.stream())
+            .map(l -> l.form().box())
+            .mapToDouble(b -> Math.max(-b.minX(), b.maxX()))
+            .max()
+            .orElse(40);
+    double middle = MARGIN + half;
+    double y = MARGIN;
+    Optional<Transform> upperPlace = Optional.empty();
+    Optional<Transform> lowerPlace = Optional.empty();
+    if (upper.isPresent()) {
+      Drawing d = ArchDrawing.of(upper.get(), options);
+      Box b = d.bounds();
+      y += HEADING;
+      Transform t = Transform.translation(middle, y - b.minY());
+      marks.addAll(d.transformed(t).marks());
+      marks.addAll(SheetFurniture.sides(Arch.UPPER, middle, half, y + 2));
+      upperPlace = Optional.of(t);
+      y += b.height() + GAP_BETWEEN_ARCHES;
+    }
+    if (lower.isPresent()) {
+      Drawing d = ArchDrawing.of(lower.get(), options);
+      Box b = d.bounds();
+      double bottom = y + b.height();
+      Transform t = Transform.scaling(1, -1).then(Transform.translation(middle, bottom + b.minY()));
+      marks.addAll(d.transformed(t).marks());
+      marks.addAll(SheetFurniture.sides(Arch.LOWER, middle, half, bottom - 2));
+      lowerPlace = Optional.of(t);
+      y = bottom + HEADING;
+    }
+    List<Mark> furniture = SheetFurniture.scaleBar(new Point(MARGIN, y + 4));
+    double keyHeight = Key.place(marks, new Point(MARGIN + 34, y + 1.5), 2 * half - 34, marks);
+    marks.addAll(furniture);
+    Box bounds = new Box(0, 0, 2 * middle, y + Math.max(8, keyHeight + 2) + MARGIN / 2);
+    return new SheetDrawing(new Drawing(marks, bounds), upperPlace, lowerPlace);
   }
 
   public Optional<Transform> place(Arch arch) {

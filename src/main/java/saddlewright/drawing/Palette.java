@@ -1,0 +1,112 @@
+package saddlewright.drawing;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * Colours of the ink roles for one purpose, as #rrggbb.
+ *
+ * <p>Line colours of the default palette keep at least 3:1 contrast on white paper and are told apart
+ * by people with red-green or blue-yellow colour blindness (hues after Okabe and Ito); every role also
+ * has a line or hatch of its own.
+ */
+public final class Palette {
+  public static final Palette PAPER = new Palette(paper());
+  public static final Palette MONO = new Palette(mono());
+  public static final Palette DARK = new Palette(dark());
+
+  private final Map<Ink, String> colours;
+
+  private Palette(Map<Ink, String> colours) {
+    this.colours = colours;
+  }
+
+  /** The colour of a role, as #rrggbb. */
+  public String hex(Ink ink) {
+    return colours.get(ink);
+  }
+
+  /** The colour of a role as 0xRRGGBB. */
+  public int rgb(Ink ink) {
+    return Integer.parseInt(hex(ink).substring(1), 16);
+  }
+
+  private static Map<Ink, String> paper() {
+    Map<Ink, String> m = new EnumMap<>(Ink.class);
+    m.put(Ink.PAPER, "#ffffff");
+    m.put(Ink.ENAMEL, "#fcfaf1");
+    m.put(Ink.ENAMEL_SHADE, "#ece5d2");
+    m.put(Ink.TOOTH_LINE, "#3b4046");
+    m.put(Ink.FISSURE, "#8a857a");
+    m.put(Ink.FAINT, "#8b9096");
+    m.put(Ink.GINGIVA, "#b77a70");
+    m.put(Ink.MUCOSA, "#faf1ee");
+    m.put(Ink.ANATOMY, "#8a9096");
+    m.put(Ink.LABEL, "#23282d");
+    m.put(Ink.METAL, "#dfe6eb");
+    m.put(Ink.METAL_LINE, "#27323b");
+    m.put(Ink.REST, "#b8480a");
+    m.put(Ink.RETENTIVE, "#0a5b9f");
+    m.put(Ink.RECIPROCAL, "#00755a");
+    m.put(Ink.GUIDE, "#6a4c9c");
+    m.put(Ink.INDIRECT, "#94246b");
+    m.put(Ink.ACRYLIC, "#f8dfe3");
+    m.put(Ink.ACRYLIC_LINE, "#a4476a");
+    m.put(Ink.MESH, "#55616a");
+    m.put(Ink.RELIEF, "#75661f");
+    m.put(Ink.UNDERCUT, "#0a5b9f");
+    m.put(Ink.EXTRACTION, "#a8261c");
+    m.put(Ink.NOTE, "#3b4046");
+    m.put(Ink.FINDING, "#a8261c");
+    return m;
+  }
+
+  private static Map<Ink, String> mono() {
+    Map<Ink, String> m = new EnumMap<>(Ink.class);
+    for (Ink ink : Ink.values()) {
+      m.put(ink, "#000000");
+    }
+    m.put(Ink.PAPER, "#ffffff");
+    m.put(Ink.ENAMEL, "#ffffff");
+    m.put(Ink.ENAMEL_SHADE, "#eeeeee");
+    m.put(Ink.FISSURE, "#777777");
+    m.put(Ink.FAINT, "#777777");
+    m.put(Ink.GINGIVA, "#777777");
+    m.put(Ink.MUCOSA, "#ffffff");
+    m.put(Ink.ANATOMY, "#888888");
+    m.put(Ink.METAL, "#e6e6e6");
+    m.put(Ink.ACRYLIC, "#f4f4f4");
+    m.put(Ink.MESH, "#444444");
+    return m;
+  }
+
+  private static Map<Ink, String> dark() {
+    Map<Ink, String> m = new EnumMap<>(Ink.class);
+    m.put(Ink.PAPER, "#20252a");
+    m.put(Ink.ENAMEL, "#e9e4d4");
+    m.put(Ink.ENAMEL_SHADE, "#cfc6ae");
+    m.put(Ink.TOOTH_LINE, "#14181c");
+    m.put(Ink.FISSURE, "#7d7769");
+    m.put(Ink.FAINT, "#858d95");
+    m.put(Ink.GINGIVA, "#c98f85");
+    m.put(Ink.MUCOSA, "#2b2b2e");
+    m.put(Ink.ANATOMY, "#848d95");
+    m.put(Ink.LABEL, "#e8ebee");
+    m.put(Ink.METAL, "#5b6771");
+    m.put(Ink.METAL_LINE, "#d7e0e7");
+    m.put(Ink.REST, "#f08a4b");
+    m.put(Ink.RETENTIVE, "#62b1ee");
+    m.put(Ink.RECIPROCAL, "#3fc49d");
+    m.put(Ink.GUIDE, "#b59be6");
+    m.put(Ink.INDIRECT, "#e57fbd");
+    m.put(Ink.ACRYLIC, "#573842");
+    m.put(Ink.ACRYLIC_LINE, "#e294b1");
+    m.put(Ink.MESH, "#b3bec7");
+    m.put(Ink.RELIEF, "#d3c06a");
+    m.put(Ink.UNDERCUT, "#62b1ee");
+    m.put(Ink.EXTRACTION, "#f0776c");
+    m.put(Ink.NOTE, "#e8ebee");
+    m.put(Ink.FINDING, "#f0776c");
+    return m;
+  }
+}
