@@ -1,0 +1,53 @@
+package saddlewright;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import saddlewright.command.SaddlewrightCommand;
+import saddlewright.desktop.Desktop;
+
+/**
+ * Start of the program: the window for no argument or one file, the command line for all else.
+ *
+ * <p>It is no JavaFX {@code Application}: the Java launcher refuses to start one from the class
+ * path.
+ */
+public final class Main {
+
+  private Main() {}
+
+  public static void main(String[] args) {
+    System.exit(run(args));
+  }
+
+  /**
+   * Runs the program and returns its exit code.
+   *
+   * @param args as given on the command line
+   */
+  static int run(String... args) {
+    if (args.length == 0) {
+      return Desktop.open(Optional.empty());
+    }
+    Optional<Path> file = args.length == 1 ? fileToOpen(args[0]) : Optional.empty();
+    return file.isPresent() ? Desktop.open(file) : SaddlewrightCommand.run(args);
+  }
+
+  /**
+   * The file that an only argument asks to open in the window: it exists, can be a case file or a
+   * sheet that carries one, and is no word of the command line.
+   */
+  static Optional<Path> fileToOpen(String argument) {
+    String name = argument.toLowerCase(Locale.ROOT);
+    if (!name.endsWith(".json") && !name.endsWith(".pdf") || SaddlewrightCommand.knows(argument)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Path.of(argument)).filter(Files::isRegularFile);
+    } catch (InvalidPathException notAPath) {
+      return Optional.empty();
+    }
+  }
+}
