@@ -22,8 +22,8 @@ public final class Desktop {
   public static final int NO_WINDOW = 2;
 
   private static final String REMEDY =
-      "On Debian or Ubuntu: apt-get install libgtk-3-0 libxtst6, and start it within a desktop"
-          + " session (DISPLAY or WAYLAND_DISPLAY). The command line still works: see --help.";
+      "On Debian or Ubuntu: apt-get install libgtk-3-0 libxtst6, and start it where a screen"
+          + " is set (DISPLAY or WAYLAND_DISPLAY). The command line still works: see --help.";
 
   /** Held here, since the logging system holds loggers weakly and would forget the level. */
   private static final Logger TOOLKIT_LOG = Logger.getLogger("javafx");
