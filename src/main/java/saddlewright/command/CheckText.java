@@ -1,0 +1,78 @@
+package saddlewright.command;
+
+import java.util.List;
+import java.util.Locale;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.Cautions;
+import saddlewright.dentition.Arch;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Report;
+import saddlewright.rules.Severity;
+
+/** The report of a check as text for people. */
+final class CheckText {
+  private CheckText() {}
+
+  static String write(List<CheckedCase> cases) {
+    StringBuilder out = new StringBuilder();
+    for (CheckedCase c : cases) {
+      one(c, out);
+      out.append('\n');
+    }
+    if (!cases.isEmpty()) {
+      out.append(Cautions.LINE).append('\n');
+      out.append("Findings are general teaching rules and not advice on a patient.\n");
+    }
+    return out.toString();
+  }
+
+  private static void one(CheckedCase c, StringBuilder out) {
+    Case subject = c.assessment().subject();
+    out.append(c.file()).append(": ").append(subject.reference());
+    if (!subject.title().isBlank()) {
+      out.append(", ").append(subject.title());
+    }
+    out.append('\n');
+    for (Arch arch : Arch.values()) {
+      out.append(arch == Arch.UPPER ? "Upper: " : "Lower: ")
+          .append(c.assessment().arch(arch).classification().label())
+          .append('\n');
+    }
+    Report report = c.assessment().report();
+    if (report.entries().isEmpty()) {
+      out.append("No findings.\n");
+      return;
+    }
+    for (Report.Entry e : report.entries()) {
+      Finding f = e.finding();
+      out.append(
+          String.format(
+              Locale.ROOT,
+              "%-8s %s [%s, %s]%n",
+              e.stands() ? f.severity().name() : "waived",
+              f.sentence(),
+              f.arch().code(),
+              f.ruleId()).replace(System.lineSeparator(), "\n"));
+      e.waiver()
+          .ifPresent(
+              w ->
+                  out.append("         ")
+                      .append(e.stands() ? "waiver is stale, the facts have changed: " : "waived: ")
+                      .append(w.reason())
+                      .append(" (")
+                      .append(w.role())
+                      .append(", ")
+                      .append(w.date())
+                      .append(")\n"));
+    }
+    long waived = report.entries().stream().filter(e -> !e.stands()).count();
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "%d must, %d should, %d consider, %d waived.\n",
+            report.count(Severity.MUST),
+            report.count(Severity.SHOULD),
+            report.count(Severity.CONSIDER),
+            waived));
+  }
+}
