@@ -1,9 +1,14 @@
 package saddlewright.command;
 
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command line's root: names the subcommands, prints help and version. */
@@ -12,6 +17,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Draws and checks designs of removable partial dentures.",
+    subcommands = {ClassifyCommand.class},
     footer = {
       "",
       "With no argument, or with one case file (.json) or design sheet (.pdf), the editor opens."
@@ -26,7 +32,13 @@ public final class SaddlewrightCommand implements Callable<Integer> {
    * @param args words of the command line, without the program's name
    */
   public static int run(String... args) {
-    return line().execute(args);
+    CommandLine line = line().setOut(utf8(System.out)).setErr(utf8(System.err));
+    int code = line.execute(args);
+    if (System.out.checkError()) {
+      line.getErr().println("Standard output is closed or full, so the answer is not complete.");
+      return CommandLine.ExitCode.USAGE;
+    }
+    return code;
   }
 
   /** Whether a first word belongs to the command line: a subcommand or an option. */
@@ -35,7 +47,21 @@ public final class SaddlewrightCommand implements Callable<Integer> {
   }
 
   static CommandLine line() {
-    return new CommandLine(new SaddlewrightCommand());
+    return new CommandLine(new SaddlewrightCommand())
+        .setParameterExceptionHandler(SaddlewrightCommand::refuse);
+  }
+
+  /** One sentence on what is wrong and one on where the right usage stands. */
+  private static int refuse(ParameterException wrong, String[] args) {
+    CommandLine line = wrong.getCommandLine();
+    String name = line.getCommandSpec().qualifiedName();
+    line.getErr().println(wrong.getMessage() + ". See " + name + " --help.");
+    return CommandLine.ExitCode.USAGE;
+  }
+
+  /** Text leaves as UTF-8 whatever the locale, so that the same command prints the same bytes. */
+  private static PrintWriter utf8(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 
   @Override
