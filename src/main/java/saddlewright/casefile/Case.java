@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.design.ArchDesign;
+import saddlewright.design.ComponentId;
 import saddlewright.design.DesignEdit;
 import saddlewright.rules.Waiver;
 
@@ -22,7 +23,8 @@ import saddlewright.rules.Waiver;
  * @param profile id of the school profile that judges it
  * @param waivers accepted findings
  * @param prescription what the prescription says besides the design
- * @param extras members of the file that this version does not know, by JSON pointer, as JSON text
+ * @param extras members of the file that this version does not know, as JSON text, by JSON pointer
+ *     in which components stand under their id
  */
 public record Case(
     String reference,
@@ -40,8 +42,17 @@ public record Case(
   public static final String DEFAULT_PROFILE = "uk-teaching";
 
   public Case {
+    refuseWrongArch(upperChart.arch(), upperDesign.arch(), Arch.UPPER);
+    refuseWrongArch(lowerChart.arch(), lowerDesign.arch(), Arch.LOWER);
     waivers = List.copyOf(waivers);
     extras = java.util.Collections.unmodifiableMap(new TreeMap<>(extras));
+  }
+
+  private static void refuseWrongArch(Arch chart, Arch design, Arch expected) {
+    if (chart != expected || design != expected) {
+      throw new IllegalArgumentException(
+          "the " + expected.code() + " arch needs a chart and a design of its own");
+    }
   }
 
   /** A new case: full arches, no design. */
@@ -75,11 +86,29 @@ public record Case(
         upperDesign, lowerDesign, profile, waivers, prescription, extras);
   }
 
+  /** The case with another design; what the file kept of a component that is gone goes with it. */
   public Case with(ArchDesign design) {
     boolean upper = design.arch() == Arch.UPPER;
     return new Case(
         reference, title, story, upperChart, lowerChart, upper ? design : upperDesign,
-        upper ? lowerDesign : design, profile, waivers, prescription, extras);
+        upper ? lowerDesign : design, profile, waivers, prescription, extrasWithout(design));
+  }
+
+  private Map<String, String> extrasWithout(ArchDesign design) {
+    if (extras.isEmpty()) {
+      return extras;
+    }
+    // Otherwise a later component that is given the same id would inherit them.
+    String components = "/" + design.arch().code() + "/design/components/";
+    Map<String, String> left = new TreeMap<>(extras);
+    left.keySet()
+        .removeIf(
+            pointer ->
+                pointer.startsWith(components)
+                    && design
+                        .find(ComponentId.of(pointer.substring(components.length()).split("/")[0]))
+                        .isEmpty());
+    return left;
   }
 
   public Case with(Arch arch, DesignEdit edit) {
@@ -108,5 +137,12 @@ public record Case(
     return new Case(
         reference, title, story, upperChart, lowerChart, upperDesign, lowerDesign, id, waivers,
         prescription, extras);
+  }
+
+  /** The same case with other members kept from a file, by JSON pointer. */
+  public Case withExtras(Map<String, String> other) {
+    return new Case(
+        reference, title, story, upperChart, lowerChart, upperDesign, lowerDesign, profile, waivers,
+        prescription, other);
   }
 }

@@ -21,6 +21,12 @@ public record ArchChart(Arch arch, Map<Tooth, ToothFindings> teeth, SoftTissues 
         throw new IllegalArgumentException(t + " is not a tooth of the " + arch.code() + " arch");
       }
     }
+    for (Tooth t : softTissues.teeth()) {
+      if (t.arch() != arch) {
+        throw new IllegalArgumentException(
+            "soft tissue beside " + t + " is not in the " + arch.code() + " arch");
+      }
+    }
     teeth = Collections.unmodifiableMap(full);
   }
 

@@ -77,6 +77,16 @@ public record SoftTissues(
     ridges = Collections.unmodifiableMap(r);
   }
 
+  /** The teeth beside which anything is charted. */
+  public Set<Tooth> teeth() {
+    Set<Tooth> out = EnumSet.noneOf(Tooth.class);
+    out.addAll(lingualDepth.keySet());
+    out.addAll(buccalDepth.keySet());
+    out.addAll(tissueUndercut.keySet());
+    out.addAll(frena);
+    return out;
+  }
+
   public SoftTissues withLingualDepth(Tooth tooth, Optional<Double> mm) {
     return new SoftTissues(
         with(lingualDepth, tooth, mm), buccalDepth, tissueUndercut, frena, highLingualFrenum, tori,
