@@ -8,12 +8,12 @@ import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
 
 /**
- * The sixteen places of an arch as sets of bits: all that its Kennedy class depends on. Bit 0 is the
- * patient's right third molar and bit 15 the left one, as {@link Tooth#place()} counts.
+ * The sixteen places of an arch as sets of bits: all that its Kennedy class depends on. Bit 0 is
+ * the patient's right third molar and bit 15 the left one, as {@link Tooth#place()} counts.
  *
  * <p>Counted teeth cut the arch into stretches; a stretch with a place to be replaced is an
- * edentulous area. Whatever is neither counted nor an open gap (a closed space, an idle third molar)
- * is thereby cut out of the arch without further ado.
+ * edentulous area. Whatever is neither counted nor an open gap (a closed space, an idle third
+ * molar) is thereby cut out of the arch without further ado.
  *
  * @param standing places at which a crown stands once planned extractions are done
  * @param replaced lost places that get an artificial tooth; other places in it have no effect
@@ -74,7 +74,8 @@ public record ArchPattern(int standing, int replaced, int closed, int abutments)
   /**
    * The Kennedy class by Applegate's rules.
    *
-   * <p>An arch in which any tooth stands is not edentulous, even where only an idle third molar does.
+   * <p>An arch in which any tooth stands is not edentulous, even where only an idle third molar
+   * does.
    */
   public KennedyVerdict verdict() {
     if (standing == 0) {

@@ -31,8 +31,8 @@ public record Classification(
   /**
    * Classifies an arch as it will be once planned extractions are done.
    *
-   * @param abutments standing third molars that the design uses as abutments, besides those that the
-   *     chart names; other teeth in it have no effect
+   * @param abutments standing third molars that the design uses as abutments, besides those that
+   *     the chart names; other teeth in it have no effect
    */
   public static Classification of(ArchChart chart, Set<Tooth> abutments) {
     ArchPattern pattern = ArchPattern.of(chart, abutments);

@@ -4,7 +4,8 @@ package saddlewright.classification;
  * A Kennedy class with the number of its modifications.
  *
  * @param kennedy the class, or why there is none
- * @param modifications edentulous areas besides those that make the class; 0 where there is no class
+ * @param modifications edentulous areas besides those that make the class; 0 where there is no
+ *     class
  */
 public record KennedyVerdict(KennedyClass kennedy, int modifications) {
 

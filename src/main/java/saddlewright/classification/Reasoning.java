@@ -185,8 +185,7 @@ final class Reasoning {
     int left = pattern.gaps() & ~pattern.replaced();
     int inside = 0;
     for (EdentulousArea area : areas) {
-      int span =
-          ArchPattern.places(area.span().first().place(), area.span().last().place() + 1);
+      int span = ArchPattern.places(area.span().first().place(), area.span().last().place() + 1);
       inside |= left & span;
     }
     int dropped = left & ~inside & SECOND_AND_THIRD_MOLARS;
@@ -338,7 +337,10 @@ final class Reasoning {
       said.add(
           "Only "
               + names(pattern.standing())
-              + are(pattern.standing(), " stands, and it is no abutment", " stand, and neither is an abutment")
+              + are(
+                  pattern.standing(),
+                  " stands, and it is no abutment",
+                  " stand, and neither is an abutment")
               + ": a partial denture has nothing to hold on to. Use"
               + are(pattern.standing(), " it", " them")
               + " as"

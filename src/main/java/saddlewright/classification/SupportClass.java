@@ -14,8 +14,8 @@ public enum SupportClass {
 
   /**
    * Most teeth that a bounded saddle can replace and still be carried by its two abutments alone: a
-   * sound abutment carries itself and one and a half teeth more (common teaching in British revision
-   * notes).
+   * sound abutment carries itself and one and a half teeth more (common teaching in British
+   * revision notes).
    */
   public static final int LONGEST_TOOTH_BORNE = 3;
 
@@ -41,8 +41,8 @@ public enum SupportClass {
   }
 
   /**
-   * The support of a saddle. Strong abutments at both ends (canine and molar) tolerate a longer span;
-   * that is left to the judgement of whoever reads the result.
+   * The support of a saddle. Strong abutments at both ends (canine and molar) tolerate a longer
+   * span; that is left to the judgement of whoever reads the result.
    *
    * @param freeEnd no tooth stands behind the saddle on a side
    * @param replaced number of teeth on it

@@ -18,8 +18,8 @@ import saddlewright.classification.KennedyVerdict;
 import saddlewright.dentition.Arch;
 
 /**
- * A table with one arch a row, read and answered row by row: its own columns, then the class and the
- * number of modifications. The columns are found by name; others are passed on.
+ * A table with one arch a row, read and answered row by row: its own columns, then the class and
+ * the number of modifications. The columns are found by name; others are passed on.
  */
 final class ClassifyTable {
   private static final int ALL = 0xFFFF;
@@ -57,7 +57,8 @@ final class ClassifyTable {
     try (CSVParser rows = CSVParser.builder().setReader(in).setFormat(format).get()) {
       Iterator<CSVRecord> iterator = rows.iterator();
       if (!next(iterator, rows)) {
-        throw new TableFault(source + " is empty; its first line must name the columns " + wanted());
+        throw new TableFault(
+            source + " is empty; its first line must name the columns " + wanted());
       }
       readHeader(iterator.next());
       while (next(iterator, rows)) {

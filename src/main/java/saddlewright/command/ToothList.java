@@ -41,7 +41,8 @@ final class ToothList {
     return switch (text.strip().toLowerCase(Locale.ROOT)) {
       case "upper" -> Arch.UPPER;
       case "lower" -> Arch.LOWER;
-      default -> throw new IllegalArgumentException(quoted(text) + " is no arch; use upper or lower");
+      default ->
+          throw new IllegalArgumentException(quoted(text) + " is no arch; use upper or lower");
     };
   }
 

@@ -13,8 +13,8 @@ import saddlewright.chart.ToothFindings;
 import saddlewright.dentition.Tooth;
 
 /**
- * Applegate's eight rules for the Kennedy classification, one by one. The rules are given by content
- * as student texts repeat them (checked against three such summaries); the mouths are ours.
+ * Applegate's eight rules for the Kennedy classification, one by one. The rules are given by
+ * content as student texts repeat them (checked against three such summaries); the mouths are ours.
  */
 class ApplegatesRulesTest {
 
@@ -22,11 +22,7 @@ class ApplegatesRulesTest {
   @Test
   void rule_1_planned_extractions_count_as_lost() {
     Classification found =
-        Mouths.lower()
-            .missing(36)
-            .with(TO_BE_EXTRACTED, REPLACED, 37)
-            .notReplaced(38)
-            .classified();
+        Mouths.lower().missing(36).with(TO_BE_EXTRACTED, REPLACED, 37).notReplaced(38).classified();
     assertThat(found.label()).isEqualTo("Kennedy Class II");
     assertThat(found.reasoning())
         .contains(
@@ -90,7 +86,8 @@ class ApplegatesRulesTest {
 
   @Test
   void rule_3_is_not_mentioned_where_it_changes_nothing() {
-    assertThat(Mouths.lower().missing(46).classified().reasoning()).noneMatch(s -> s.contains("3)"));
+    assertThat(Mouths.lower().missing(46).classified().reasoning())
+        .noneMatch(s -> s.contains("3)"));
   }
 
   /** Rule 4: a second molar that is missing and not to be replaced is not considered. */
@@ -103,8 +100,7 @@ class ApplegatesRulesTest {
             "18 and 17 are missing and not replaced, so they are not considered"
                 + " (Applegate's rules 2 and 4).");
     assertThat(Mouths.upper().missing(24).notReplaced(17).classified().reasoning())
-        .contains(
-            "17 is missing and not replaced, so it is not considered (Applegate's rule 4).");
+        .contains("17 is missing and not replaced, so it is not considered (Applegate's rule 4).");
   }
 
   /** Rules 2 and 4 where the run goes on in front: the area ends where replacing ends. */
@@ -123,8 +119,7 @@ class ApplegatesRulesTest {
   /** Rule 5: the most posterior edentulous area or areas always determine the classification. */
   @Test
   void rule_5_the_most_posterior_area_decides() {
-    Classification found =
-        Mouths.upper().missing(11, 21, 25, 26, 27).notReplaced(28).classified();
+    Classification found = Mouths.upper().missing(11, 21, 25, 26, 27).notReplaced(28).classified();
     assertThat(found.label()).isEqualTo("Kennedy Class II modification 1");
     assertThat(found.reasoning())
         .contains("The free-end area is the most posterior and decides (Applegate's rule 5).");

@@ -33,8 +33,7 @@ class ClassificationPropertiesTest {
             Tuple.of(3, Arbitraries.just(ToothStatus.STANDING)),
             Tuple.of(2, Arbitraries.of(ToothStatus.class)));
     Arbitrary<ToothFindings> tooth =
-        Combinators.combine(
-                status, Arbitraries.of(GapDecision.class), Arbitraries.of(true, false))
+        Combinators.combine(status, Arbitraries.of(GapDecision.class), Arbitraries.of(true, false))
             .as((s, gap, abutment) -> ToothFindings.of(s, gap).withAbutment(abutment));
     return Combinators.combine(Arbitraries.of(Arch.class), tooth.list().ofSize(16))
         .as(ClassificationPropertiesTest::chart);

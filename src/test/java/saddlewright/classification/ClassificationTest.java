@@ -15,8 +15,8 @@ import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
 
 /**
- * Mouths that are easily classed wrongly: ten fixtures derived from Applegate's rules, and the states
- * a tooth can be in. Third molars stand unless a mouth says otherwise.
+ * Mouths that are easily classed wrongly: ten fixtures derived from Applegate's rules, and the
+ * states a tooth can be in. Third molars stand unless a mouth says otherwise.
  */
 class ClassificationTest {
 
@@ -42,7 +42,8 @@ class ClassificationTest {
 
   @Test
   void f3_two_laterals_are_two_areas() {
-    assertThat(Mouths.upper().missing(12, 22).label()).isEqualTo("Kennedy Class III modification 1");
+    assertThat(Mouths.upper().missing(12, 22).label())
+        .isEqualTo("Kennedy Class III modification 1");
   }
 
   @Test
@@ -172,11 +173,7 @@ class ClassificationTest {
     assertThat(found.label()).isEqualTo("Kennedy Class III");
     assertThat(found.areas())
         .containsExactly(
-            new EdentulousArea(
-                Span.of(24, 26),
-                List.of(Tooth.T24, Tooth.T26),
-                false,
-                false));
+            new EdentulousArea(Span.of(24, 26), List.of(Tooth.T24, Tooth.T26), false, false));
     assertThat(found.reasoning())
         .contains(
             "25 is not replaced but lies in the same run of lost teeth as places that are; the run is"
@@ -213,11 +210,9 @@ class ClassificationTest {
 
   @Test
   void an_unerupted_tooth_does_not_stand() {
-    Mouths mouth =
-        Mouths.lower().missing(36, 37).with(ToothStatus.UNERUPTED, NOT_REPLACED, 38);
+    Mouths mouth = Mouths.lower().missing(36, 37).with(ToothStatus.UNERUPTED, NOT_REPLACED, 38);
     assertThat(mouth.label(38)).isEqualTo("Kennedy Class II");
-    assertThat(mouth.classified().reasoning())
-        .startsWith("38 is unerupted and counts as lost.");
+    assertThat(mouth.classified().reasoning()).startsWith("38 is unerupted and counts as lost.");
   }
 
   /** The class stays that of the natural teeth (decision 0010). */

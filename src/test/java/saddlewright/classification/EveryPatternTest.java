@@ -60,8 +60,7 @@ class EveryPatternTest {
             case 0, 1 -> ToothStatus.TO_BE_EXTRACTED;
             case 2 -> ToothStatus.RETAINED_ROOT;
             case 3 -> ToothStatus.UNERUPTED;
-            case 4 ->
-                gap == GapDecision.NOT_REPLACED ? ToothStatus.MISSING : ToothStatus.IMPLANT;
+            case 4 -> gap == GapDecision.NOT_REPLACED ? ToothStatus.MISSING : ToothStatus.IMPLANT;
             default -> ToothStatus.MISSING;
           };
       findings.put(tooth, ToothFindings.of(status, gap).withAbutment(how == 5));
@@ -99,8 +98,17 @@ class EveryPatternTest {
         seen.merge(found.kennedy(), 1, Integer::sum);
         if (!inWords(found).equals(expected)) {
           differences.add(
-              mouth.lost + " not replaced " + mouth.notReplaced + " abutments " + mouth.abutments
-                  + " closed " + mouth.closed + ": " + inWords(found) + " but naively " + expected);
+              mouth.lost
+                  + " not replaced "
+                  + mouth.notReplaced
+                  + " abutments "
+                  + mouth.abutments
+                  + " closed "
+                  + mouth.closed
+                  + ": "
+                  + inWords(found)
+                  + " but naively "
+                  + expected);
         }
       }
     }

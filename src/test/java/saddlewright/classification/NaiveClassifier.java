@@ -11,10 +11,11 @@ import java.util.regex.Pattern;
  * A second classifier, written on purpose without a look at the first: it writes the arch down as a
  * line of letters and reads the runs off it, in the words of the task.
  *
- * <p>"An area is a run of neighbouring missing teeth, at least one of them replaced (unreplaced teeth
- * inside the run do not split it; closed spaces are cut out of the arch first); it is free-end when
- * no counted tooth stands behind it on a side." "A standing third molar counts only when it is an
- * abutment." "Class IV only when one area crosses the midline and nothing else is to be replaced."
+ * <p>"An area is a run of neighbouring missing teeth, at least one of them replaced (unreplaced
+ * teeth inside the run do not split it; closed spaces are cut out of the arch first); it is
+ * free-end when no counted tooth stands behind it on a side." "A standing third molar counts only
+ * when it is an abutment." "Class IV only when one area crosses the midline and nothing else is to
+ * be replaced."
  */
 final class NaiveClassifier {
   private static final List<String> UPPER =

@@ -36,8 +36,7 @@ class SupportClassTest {
   @Test
   void counts_the_teeth_replaced_and_not_the_places_lost() {
     EdentulousArea area =
-        new EdentulousArea(
-            Span.of(23, 26), List.of(Tooth.T23, Tooth.T24, Tooth.T26), false, false);
+        new EdentulousArea(Span.of(23, 26), List.of(Tooth.T23, Tooth.T24, Tooth.T26), false, false);
     assertThat(SupportClass.of(area, true, true)).isEqualTo(SupportClass.TOOTH);
     assertThat(SupportClass.TOOTH_AND_MUCOSA.words()).isEqualTo("tooth-and-mucosa-borne");
   }

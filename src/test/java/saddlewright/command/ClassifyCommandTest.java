@@ -45,7 +45,12 @@ class ClassifyCommandTest {
   void prints_the_class_and_why() {
     int code =
         run(
-            "classify", "--arch", "upper", "--missing", "15,16,17,18,27,28,12", "--not-replaced",
+            "classify",
+            "--arch",
+            "upper",
+            "--missing",
+            "15,16,17,18,27,28,12",
+            "--not-replaced",
             "17,18,27,28");
     assertThat(err.toString()).isEmpty();
     assertThat(code).isZero();
@@ -74,8 +79,19 @@ class ClassifyCommandTest {
   void takes_every_option_at_once() {
     int code =
         run(
-            "classify", "--arch", "upper", "--missing", "15,16", "--not-replaced", "18,28",
-            "--abutment", "28", "--closed", "25", "--extract", "14");
+            "classify",
+            "--arch",
+            "upper",
+            "--missing",
+            "15,16",
+            "--not-replaced",
+            "18,28",
+            "--abutment",
+            "28",
+            "--closed",
+            "25",
+            "--extract",
+            "14");
     assertThat(code).isZero();
     assertThat(out.toString())
         .startsWith("upper arch: Kennedy Class III\nclass: III\nmodifications: 0\n")
@@ -107,8 +123,7 @@ class ClassifyCommandTest {
   void says_when_an_abutment_is_lost() {
     assertThat(run("classify", "--arch=lower", "--missing=37,38", "--abutment=38")).isZero();
     assertThat(out.toString()).startsWith("lower arch: Kennedy Class II\n");
-    assertThat(fault())
-        .isEqualTo("Note: --abutment names 38, named as lost; this had no effect.");
+    assertThat(fault()).isEqualTo("Note: --abutment names 38, named as lost; this had no effect.");
   }
 
   @ParameterizedTest
