@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Draws and checks designs of removable partial dentures.",
-    subcommands = {ClassifyCommand.class},
+    subcommands = {ClassifyCommand.class, CheckCommand.class, DrawCommand.class},
     footer = {
       "",
       "With no argument, or with one case file (.json) or design sheet (.pdf), the editor opens."
@@ -48,7 +48,14 @@ public final class SaddlewrightCommand implements Callable<Integer> {
 
   static CommandLine line() {
     return new CommandLine(new SaddlewrightCommand())
-        .setParameterExceptionHandler(SaddlewrightCommand::refuse);
+        .setParameterExceptionHandler(SaddlewrightCommand::refuse)
+        .setExecutionExceptionHandler(SaddlewrightCommand::fail);
+  }
+
+  /** What went wrong while working, in a sentence; never a stack trace. */
+  private static int fail(Exception wrong, CommandLine line, CommandLine.ParseResult parsed) {
+    line.getErr().println(Failure.sentence(wrong));
+    return CommandLine.ExitCode.USAGE;
   }
 
   /** One sentence on what is wrong and one on where the right usage stands. */
