@@ -80,12 +80,14 @@ final class NaiveClassifier {
       List<String> replaced = new ArrayList<>(teeth);
       replaced.removeAll(notReplaced);
       for (String molar : List.of("8", "7")) {
-        if (freeRight && isOutermost(teeth.get(0), molar, teeth, replaced, everyTooth, true)) {
-          teeth.remove(0);
+        // "7s and 8s that are missing and not replaced drop out"
+        String rightmost = teeth.get(0);
+        if (freeRight && isOnTheRight(rightmost) && dropsOut(rightmost, molar, replaced)) {
+          teeth.remove(rightmost);
         }
-        String last = teeth.get(teeth.size() - 1);
-        if (freeLeft && isOutermost(last, molar, teeth, replaced, everyTooth, false)) {
-          teeth.remove(teeth.size() - 1);
+        String leftmost = teeth.get(teeth.size() - 1);
+        if (freeLeft && !isOnTheRight(leftmost) && dropsOut(leftmost, molar, replaced)) {
+          teeth.remove(leftmost);
         }
       }
       areas.add(
@@ -118,16 +120,11 @@ final class NaiveClassifier {
     return kennedy + " " + modifications + " " + areas;
   }
 
-  /** "7s and 8s that are missing and not replaced drop out" of the free end at which they lie. */
-  private static boolean isOutermost(
-      String tooth,
-      String molar,
-      List<String> teeth,
-      List<String> replaced,
-      List<String> everyTooth,
-      boolean right) {
-    int middle = 8;
-    boolean onThatSide = everyTooth.indexOf(tooth) < middle == right;
-    return teeth.size() > 1 && onThatSide && tooth.endsWith(molar) && !replaced.contains(tooth);
+  private static boolean dropsOut(String tooth, String molar, List<String> replaced) {
+    return tooth.endsWith(molar) && !replaced.contains(tooth);
+  }
+
+  private static boolean isOnTheRight(String tooth) {
+    return tooth.startsWith("1") || tooth.startsWith("4");
   }
 }
