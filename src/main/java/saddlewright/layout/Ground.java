@@ -1,5 +1,6 @@
 package saddlewright.layout;
 
+import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.ArchForm;
 import saddlewright.archform.PlacedTooth;
@@ -8,15 +9,50 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
 
 /**
- * What a component is laid out on: the arch form, the whole design, and the major connector already
- * laid out (absent while that is being done, or when there is none).
+ * What a component is laid out on.
+ *
+ * @param form the arch form
+ * @param ridge co-ordinates along and across it
+ * @param design the whole design
+ * @param saddles the saddles already laid out; empty while that is being done
+ * @param connector the major connector already laid out; absent while that is being done, or when
+ *     there is none
  */
-record Ground(ArchForm form, ArchDesign design, Optional<Laid> connector) {
+record Ground(
+    ArchForm form,
+    RidgeFrame ridge,
+    ArchDesign design,
+    List<Laid> saddles,
+    Optional<Laid> connector) {
+
+  static Ground of(ArchForm form, ArchDesign design) {
+    return new Ground(form, RidgeFrame.of(form), design, List.of(), Optional.empty());
+  }
+
+  Ground withSaddles(List<Laid> laid) {
+    return new Ground(form, ridge, design, List.copyOf(laid), connector);
+  }
+
+  Ground withConnector(Optional<Laid> laid) {
+    return new Ground(form, ridge, design, saddles, laid);
+  }
+
   ArchChart chart() {
     return form.chart();
   }
 
   PlacedTooth tooth(Tooth tooth) {
     return form.tooth(tooth);
+  }
+
+  /** The next place in a direction along the arch that drift has not closed. */
+  Optional<Tooth> next(Tooth from, int direction) {
+    for (int p = from.place() + direction; p >= 0 && p <= 15; p += direction) {
+      Tooth t = Tooth.at(form.arch(), p);
+      if (!chart().isClosed(t)) {
+        return Optional.of(t);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -10,6 +10,7 @@ import saddlewright.design.ArchDesign;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.MajorConnector;
+import saddlewright.design.Saddle;
 
 /** Every component of a design with its place on the arch form. */
 public final class Layout {
@@ -27,14 +28,18 @@ public final class Layout {
 
   public static Layout of(ArchForm form, ArchDesign design) {
     Map<ComponentId, Laid> found = new LinkedHashMap<>();
+    Ground ground = Ground.of(form, design);
+    for (Saddle s : design.all(Saddle.class)) {
+      found.put(s.id(), s.accept(new Placement(ground)));
+    }
+    ground = ground.withSaddles(List.copyOf(found.values()));
     Optional<Laid> connector = Optional.empty();
-    Placement alone = new Placement(new Ground(form, design, Optional.empty()));
     for (MajorConnector c : design.all(MajorConnector.class)) {
-      Laid l = c.accept(alone);
+      Laid l = c.accept(new Placement(ground));
       found.put(c.id(), l);
       connector = connector.isPresent() ? connector : Optional.of(l);
     }
-    Placement placement = new Placement(new Ground(form, design, connector));
+    Placement placement = new Placement(ground.withConnector(connector));
     Map<ComponentId, Laid> ordered = new LinkedHashMap<>();
     for (Component c : design.components()) {
       ordered.put(c.id(), found.containsKey(c.id()) ? found.get(c.id()) : c.accept(placement));

@@ -1,5 +1,6 @@
 package saddlewright.layout;
 
+import saddlewright.dentition.Arch;
 import saddlewright.design.*;
 import saddlewright.geometry.Region;
 
@@ -13,7 +14,7 @@ final class Placement implements ComponentVisitor<Laid> {
 
   @Override
   public Laid saddle(Saddle saddle) {
-    return nowhere(saddle);
+    return new SaddlePlacement(ground).lay(saddle);
   }
 
   @Override
@@ -43,47 +44,49 @@ final class Placement implements ComponentVisitor<Laid> {
 
   @Override
   public Laid plating(Plating plating) {
-    return nowhere(plating);
+    return new PlatingPlacement(ground).lay(plating);
   }
 
   @Override
   public Laid minorConnector(MinorConnector connector) {
-    return nowhere(connector);
+    return new MinorConnectorPlacement(ground).lay(connector);
   }
 
   @Override
   public Laid majorConnector(MajorConnector connector) {
-    return nowhere(connector);
+    return connector.form().arch() == Arch.UPPER
+        ? new UpperConnector(ground, connector).lay()
+        : new LowerConnector(ground, connector).lay();
   }
 
   @Override
   public Laid retentionMesh(RetentionMesh mesh) {
-    return nowhere(mesh);
+    return new MeshPlacement(ground).lay(mesh);
   }
 
   @Override
   public Laid finishLine(FinishLine line) {
-    return nowhere(line);
+    return new SaddleFittings(ground).finishLine(line);
   }
 
   @Override
   public Laid tissueStop(TissueStop stop) {
-    return nowhere(stop);
+    return new SaddleFittings(ground).tissueStop(stop);
   }
 
   @Override
   public Laid backing(Backing backing) {
-    return nowhere(backing);
+    return new SaddleFittings(ground).backing(backing);
   }
 
   @Override
   public Laid postDam(PostDam dam) {
-    return nowhere(dam);
+    return new PalateDetails(ground).postDam(dam);
   }
 
   @Override
   public Laid relief(Relief relief) {
-    return nowhere(relief);
+    return new PalateDetails(ground).relief(relief);
   }
 
   @Override

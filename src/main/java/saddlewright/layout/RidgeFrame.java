@@ -1,0 +1,218 @@
+package saddlewright.layout;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import saddlewright.archform.ArchForm;
+import saddlewright.geometry.Path;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Vector;
+
+/**
+ * Co-ordinates that follow an arch: how far along the ridge crest, and how far across it.
+ *
+ * <p>Positions along are arc lengths in mm of the crest, from behind the patient's right pad to behind
+ * the left one. Distances across are in mm, positive inwards to tongue or palate, negative outwards to
+ * cheek or lip. The inward lines all end on the midline and never meet before, so that nothing laid in
+ * these co-ordinates can cross itself or reach the other side.
+ */
+final class RidgeFrame {
+  private static final double STEP = 0.8;
+  /** The crest is carried on straight by this much, to lie behind every pad. */
+  private static final double BEYOND = 12;
+  /** Depth on the midline at which the inward lines of the front teeth meet, mm. */
+  private static final double FOCUS = 17;
+  /** Softness of the change from the fan of the front to the level lines of the sides, mm. */
+  private static final double BLEND = 6;
+
+  private final Path crest;
+  private final double step;
+  private final Point[] points;
+  private final Vector[] inward;
+  private final Vector[] outward;
+  private final double[] lingualMargin;
+  private final double[] buccalMargin;
+  private final double[] sulcus;
+
+  private RidgeFrame(ArchForm form) {
+    crest = carriedOn(form.ridgeCrest());
+    int n = (int) Math.ceil(crest.length() / STEP);
+    step = crest.length() / n;
+    points = new Point[n + 1];
+    inward = new Vector[n + 1];
+    outward = new Vector[n + 1];
+    for (int i = 0; i <= n; i++) {
+      points[i] = crest.at(i * step);
+      inward[i] = inwardFrom(points[i]);
+      outward[i] = outwardAt(i * step);
+    }
+    lingualMargin = across(form.lingualMargin(), true);
+    buccalMargin = across(form.buccalMargin(), false);
+    sulcus = across(form.buccalSulcus(), false);
+  }
+
+  static RidgeFrame of(ArchForm form) {
+    return new RidgeFrame(form);
+  }
+
+  /** The crest from right to left. */
+  Path crest() {
+    return crest;
+  }
+
+  double length() {
+    return crest.length();
+  }
+
+  int size() {
+    return points.length;
+  }
+
+  /** Distance between neighbouring stations in mm. */
+  double step() {
+    return step;
+  }
+
+  double arc(int station) {
+    return station * step;
+  }
+
+  /** Arc length of the place on the crest nearest to the point. */
+  double arcOf(Point p) {
+    return crest.arcNearest(p);
+  }
+
+  /** The point at a position along and a distance across. */
+  Point at(double arc, double across) {
+    Point p = crest.at(arc);
+    return across >= 0
+        ? p.plus(inwardFrom(p).times(across))
+        : p.plus(outwardAt(arc).times(-across));
+  }
+
+  Point station(int i, double across) {
+    return points[i].plus(across >= 0 ? inward[i].times(across) : outward[i].times(-across));
+  }
+
+  /** Distance in mm from the crest inwards to the lingual margin or the inner border of the ridge. */
+  double lingualMargin(double arc) {
+    return read(lingualMargin, arc);
+  }
+
+  double buccalMargin(double arc) {
+    return read(buccalMargin, arc);
+  }
+
+  /** Distance in mm from the crest outwards to the depth of the sulcus. */
+  double sulcus(double arc) {
+    return read(sulcus, arc);
+  }
+
+  /** The value at a position of a quantity known at the stations. */
+  double read(double[] values, double arc) {
+    double u = Math.max(0, Math.min(values.length - 1.0, arc / step));
+    int i = Math.min(values.length - 2, (int) u);
+    return values[i] + (values[i + 1] - values[i]) * (u - i);
+  }
+
+  /**
+   * How far each station's line must run before it has left all discs of a radius about the points.
+   *
+   * @param inwards the inward lines, or else the outward ones
+   * @return mm across, positive both ways; zero where no disc is met
+   */
+  double[] clearOf(List<Point> centres, double radius, boolean inwards) {
+    double[] out = new double[points.length];
+    double r2 = radius * radius;
+    for (int i = 0; i < points.length; i++) {
+      Vector d = inwards ? inward[i] : outward[i];
+      double far = 0;
+      for (Point q : centres) {
+        double qx = q.x() - points[i].x();
+        double qy = q.y() - points[i].y();
+        double h = d.x() * qy - d.y() * qx;
+        double rest = r2 - h * h;
+        if (rest > 0) {
+          far = Math.max(far, d.x() * qx + d.y() * qy + Math.sqrt(rest));
+        }
+      }
+      out[i] = far;
+    }
+    return out;
+  }
+
+  /** The curve at the given distances across (mm at the stations), between two positions. */
+  Path curve(double[] across, double from, double to) {
+    List<Point> knots = new ArrayList<>();
+    knots.add(at(from, read(across, from)));
+    for (int i = 0; i < points.length; i++) {
+      if (arc(i) > from + step / 2 && arc(i) < to - step / 2) {
+        knots.add(station(i, across[i]));
+      }
+    }
+    knots.add(at(to, read(across, to)));
+    return Path.smooth(knots);
+  }
+
+  private Vector inwardFrom(Point p) {
+    double y = FOCUS + BLEND * Math.log1p(Math.exp((p.y() - FOCUS) / BLEND));
+    return p.to(new Point(0, y)).unit();
+  }
+
+  private Vector outwardAt(double arc) {
+    // The crest runs from the viewer's left forwards and round, so its quarter turn leads inwards.
+    return crest.at(Math.max(0, arc - 1.5)).to(crest.at(arc + 1.5)).unit().quarterTurn().negated();
+  }
+
+  private static Path carriedOn(Path crest) {
+    Point start = crest.start().minus(crest.tangentAt(0).times(BEYOND));
+    Point end = crest.end().plus(crest.tangentAt(crest.length()).times(BEYOND));
+    List<Point> all = new ArrayList<>();
+    all.add(start);
+    all.addAll(crest.points());
+    all.add(end);
+    return Path.through(all);
+  }
+
+  /** Where each station's line meets a curve; where it meets none, the value of the nearest that does. */
+  private double[] across(Path curve, boolean inwards) {
+    List<Point> pts = curve.sampled(STEP);
+    double[] out = new double[points.length];
+    Arrays.fill(out, Double.NaN);
+    for (int i = 0; i < points.length; i++) {
+      Point p = points[i];
+      Vector d = inwards ? inward[i] : outward[i];
+      for (int k = 0; k + 1 < pts.size(); k++) {
+        Point a = pts.get(k);
+        Point b = pts.get(k + 1);
+        double ca = d.x() * (a.y() - p.y()) - d.y() * (a.x() - p.x());
+        double cb = d.x() * (b.y() - p.y()) - d.y() * (b.x() - p.x());
+        if ((ca <= 0) != (cb <= 0)) {
+          Vector to = p.to(a.towards(b, ca / (ca - cb)));
+          double t = to.dot(d);
+          if (t > 0 && !(t >= out[i])) {
+            out[i] = t;
+          }
+        }
+      }
+    }
+    return filled(out);
+  }
+
+  private static double[] filled(double[] v) {
+    int n = v.length;
+    double[] out = v.clone();
+    int middle = n / 2;
+    for (int i = middle + 1; i < n; i++) {
+      if (Double.isNaN(out[i])) {
+        out[i] = out[i - 1];
+      }
+    }
+    for (int i = middle; i >= 0; i--) {
+      if (Double.isNaN(out[i])) {
+        out[i] = Double.isNaN(out[i + 1]) ? 4 : out[i + 1];
+      }
+    }
+    return out;
+  }
+}

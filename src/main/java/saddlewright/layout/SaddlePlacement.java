@@ -1,0 +1,148 @@
+package saddlewright.layout;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.Arch;
+import saddlewright.design.Saddle;
+import saddlewright.geometry.Outline;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Region;
+import saddlewright.layout.SaddleReach.Stop;
+
+/**
+ * Lays out saddles: buccal flange, lingual extension, ends against the abutments or over the pads.
+ *
+ * <p>Centreline of the result is the part of the ridge crest that it covers.
+ */
+final class SaddlePlacement {
+  /** A full flange ends this short of the depth of the sulcus, mm (common practice: 1–2). */
+  private static final double SHORT_OF_SULCUS = 1.2;
+  /** A gum-fitted saddle ends this far buccal of the crest, mm (from memory). */
+  private static final double GUM_FIT = 1.2;
+  /** A lower saddle reaches this far beyond the inner border of the ridge, mm (from memory). */
+  private static final double LOWER_LINGUAL = 5.2;
+  /** The palatal finish line lies this far beyond the necks of the artificial teeth, mm. */
+  private static final double UPPER_LINGUAL = 2.6;
+  /** Where the tongue meets metal, the acrylic ends this far beyond the necks, mm. */
+  private static final double METAL_FINISH_LINGUAL = 0.6;
+  /** Room left between a saddle and the crown of a tooth, mm. */
+  private static final double OFF_CROWN = 0.12;
+  /** How far the outline is carried under the neighbouring crown before that is cut out, mm. */
+  private static final double UNDER_CROWN = 1.6;
+  /** Length over which flanges widen from the abutment, mm. */
+  private static final double FLARE = 5;
+  /** Length of the rounded free end, mm. */
+  private static final double FREE_END = 8;
+
+  private final Ground ground;
+  private final RidgeFrame ridge;
+
+  SaddlePlacement(Ground ground) {
+    this.ground = ground;
+    this.ridge = ground.ridge();
+  }
+
+  Laid lay(Saddle saddle) {
+    SaddleReach reach = SaddleReach.of(ground, saddle.span());
+    Region body = cleared(outline(saddle, reach).toRegion().rounded(0.5));
+    Substance substance =
+        saddle.base() == Saddle.Base.METAL ? Substance.CAST_METAL : Substance.ACRYLIC;
+    return Laid.of(saddle, substance, body)
+        .withCentreline(ridge.crest().between(reach.from(), reach.to()))
+        .with(Measure.LENGTH, reach.length())
+        .with(Measure.AREA_MM2, body.area());
+  }
+
+  /** Distance in mm from the crest to the lingual border of a saddle, away from its ends. */
+  static double lingualBorder(Ground ground, Saddle saddle, double arc) {
+    double beyond =
+        saddle.lingualFinish() == Saddle.Finish.METAL
+            ? METAL_FINISH_LINGUAL
+            : ground.form().arch() == Arch.LOWER ? LOWER_LINGUAL : UPPER_LINGUAL;
+    return ground.ridge().lingualMargin(arc) + beyond;
+  }
+
+  private double buccalBorder(Saddle saddle, double arc) {
+    double full = Math.max(GUM_FIT, ridge.sulcus(arc) - SHORT_OF_SULCUS);
+    return switch (saddle.flange()) {
+      case FULL -> full;
+      case PART -> Math.min(full, (ridge.buccalMargin(arc) + full) / 2);
+      case GUM_FITTED -> GUM_FIT;
+    };
+  }
+
+  private Outline outline(Saddle saddle, SaddleReach reach) {
+    double from = reach.first() == Stop.ABUTMENT ? reach.from() - UNDER_CROWN : reach.from();
+    double to = reach.last() == Stop.ABUTMENT ? reach.to() + UNDER_CROWN : reach.to();
+    int n = Math.max(8, (int) Math.ceil((to - from) / ridge.step()));
+    double[] inner = new double[n + 1];
+    double[] outer = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      double arc = from + (to - from) * i / n;
+      inner[i] = lingualBorder(ground, saddle, arc);
+      outer[i] = buccalBorder(saddle, arc);
+    }
+    // Scallops of the necks are no business of a flange: take them out before the ends are shaped.
+    inner = Fairing.mean(Fairing.mean(inner, 4), 3);
+    outer = Fairing.mean(Fairing.below(outer, 3), 2);
+    List<Point> left = new ArrayList<>();
+    List<Point> right = new ArrayList<>();
+    for (int i = 0; i <= n; i++) {
+      double arc = from + (to - from) * i / n;
+      double a = share(reach.first(), arc - reach.from(), arc - from);
+      double b = share(reach.last(), reach.to() - arc, to - arc);
+      right.add(ridge.at(arc, width(inner[i], a, b, arc, true)));
+      left.add(ridge.at(arc, -width(outer[i], a, b, arc, false)));
+    }
+    Collections.reverse(left);
+    right.addAll(left);
+    return Outline.of(right);
+  }
+
+  /** Share of the full width near an end; negative where a neighbour's neck sets the width. */
+  private static double share(Stop stop, double inside, double run) {
+    return switch (stop) {
+      case ABUTMENT -> Fairing.step(inside / FLARE) - 1;
+      case PAD -> Math.max(0.02, round(run / FREE_END));
+      case RIDGE -> Math.max(0.02, round(run / 3));
+      case SADDLE -> 1;
+    };
+  }
+
+  private static double round(double u) {
+    double v = 1 - Math.max(0, Math.min(1, u));
+    return Math.sqrt(Math.max(0, 1 - v * v));
+  }
+
+  private double width(double full, double first, double last, double arc, boolean inner) {
+    double w = full;
+    for (double share : new double[] {first, last}) {
+      if (share > 0) {
+        w *= share;
+      } else if (share < 0) {
+        double neck = 0.85 * (inner ? ridge.lingualMargin(arc) : ridge.buccalMargin(arc));
+        w = Math.min(w, neck + (Math.max(neck, full) - neck) * (1 + share));
+      }
+    }
+    return w;
+  }
+
+  private Region cleared(Region body) {
+    Region out = body;
+    for (PlacedTooth t : ground.form().teeth()) {
+      if (ground.chart().stands(t.tooth()) && t.outline().box().overlaps(body.box())) {
+        out = out.minus(t.outline().toRegion().grown(OFF_CROWN));
+      }
+    }
+    // What is left of slivers beyond a crown is no part of a saddle.
+    List<Region> big = new ArrayList<>();
+    for (Region piece : out.pieces()) {
+      if (big.isEmpty() || piece.area() > 8) {
+        big.add(piece);
+      }
+    }
+    return big.isEmpty() ? body : big.size() == 1 ? big.get(0) : Region.union(big);
+  }
+}

@@ -1,0 +1,133 @@
+package saddlewright.layout;
+
+import java.util.List;
+import java.util.Optional;
+import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.End;
+import saddlewright.dentition.Face;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.MinorConnector.Place;
+import saddlewright.geometry.Path;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Region;
+import saddlewright.geometry.Vector;
+
+/**
+ * A strut from a tooth across its gingival margin, at a right angle to it, to larger metal or a saddle.
+ *
+ * @param path from the tooth to the far end
+ * @param crossing where it crosses the margin
+ * @param degrees between it and the run of the margin there, 0 to 90
+ */
+record Strut(Path path, Point crossing, double degrees) {
+  /** Width at the tooth, mm. */
+  static final double WIDTH_AT_TOOTH = 1.8;
+  /** Width where it leaves the connector, mm. */
+  static final double WIDTH_AT_CONNECTOR = 3;
+
+  /** How far the foot is sunk into the metal that carries it, mm. */
+  private static final double SUNK = 1.2;
+  /** Longest way for which a straight line to the target is looked for, mm. */
+  private static final double REACH = 22;
+  /** Length of a strut that finds nothing to stand on, mm. */
+  private static final double STUB = 3.5;
+
+  /** The strut to a target; a stub when the target is empty. */
+  static Strut to(Ground ground, Region target, Tooth tooth, Place place) {
+    boolean outer =
+        !target.isEmpty()
+            && ground.connector().isPresent()
+            && isOuter(ground, target, ground.tooth(tooth));
+    return to(ground, target, tooth, place, outer ? Face.BUCCAL : Face.LINGUAL);
+  }
+
+  private static Strut to(Ground ground, Region target, Tooth tooth, Place place, Face face) {
+    PlacedTooth t = ground.tooth(tooth);
+    double sign = face == Face.LINGUAL ? -1 : 1;
+    Path margin =
+        face == Face.LINGUAL ? ground.form().lingualMargin() : ground.form().buccalMargin();
+    Point top = top(t, place, sign);
+    Point gap = gap(ground, t, place, sign);
+    double arc = margin.arcNearest(gap);
+    Point crossing = margin.at(arc);
+    Vector run =
+        margin.at(Math.max(0, arc - 3)).to(margin.at(Math.min(margin.length(), arc + 3))).unit();
+    Vector down = run.quarterTurn();
+    if (down.dot(t.buccal()) * sign < 0) {
+      down = down.negated();
+    }
+    Point above = crossing.minus(down.times(0.9));
+    Point below = crossing.plus(down.times(1.4));
+    Point end = foot(target, crossing, down);
+    Path path = Path.smooth(List.of(top, above, below, end));
+    Vector there = path.tangentAt(path.arcNearest(crossing));
+    double degrees = Math.toDegrees(Math.asin(Math.min(1, Math.abs(there.cross(run)))));
+    return new Strut(path, crossing, degrees);
+  }
+
+  /** Where a strut at this place crosses the lingual margin, whatever carries it. */
+  static Point crossing(Ground ground, Tooth tooth, Place place) {
+    Path margin = ground.form().lingualMargin();
+    return margin.nearest(gap(ground, ground.tooth(tooth), place, -1));
+  }
+
+  Region body() {
+    return path.ribbon(WIDTH_AT_TOOTH, WIDTH_AT_CONNECTOR).toRegion();
+  }
+
+  private static boolean isOuter(Ground ground, Region target, PlacedTooth t) {
+    Point near = target.nearest(t.centre());
+    return !target.contains(t.centre()) && t.centre().to(near).dot(t.buccal()) > t.halfDepth();
+  }
+
+  /** Where it lies on the crown: lapping the marginal ridge, or on the cingulum. */
+  private static Point top(PlacedTooth t, Place place, double sign) {
+    boolean front = t.tooth().isAnterior();
+    return switch (place) {
+      case MESIAL_EMBRASURE -> t.at(0.74, sign * (front ? 0.35 : 0.24));
+      case DISTAL_EMBRASURE -> t.at(-0.74, sign * (front ? 0.35 : 0.24));
+      case LINGUAL_FACE -> t.at(0, sign * (front ? 0.42 : 0.6));
+    };
+  }
+
+  /** A point in the embrasure beside the crown, or outside the middle of its face. */
+  private static Point gap(Ground ground, PlacedTooth t, Place place, double sign) {
+    if (place == Place.LINGUAL_FACE) {
+      return t.rim(sign < 0 ? 270 : 90);
+    }
+    End end = place == Place.MESIAL_EMBRASURE ? End.MESIAL : End.DISTAL;
+    double own = end == End.MESIAL ? 1.0 : -1.0;
+    Optional<PlacedTooth> beside =
+        t.tooth()
+            .neighbour(end)
+            .filter(n -> ground.chart().stands(n))
+            .map(ground::tooth);
+    if (beside.isEmpty()) {
+      return t.at(own * 0.86, sign);
+    }
+    PlacedTooth n = beside.get();
+    double other = n.tooth().endTowards(t.tooth()) == End.MESIAL ? 1.0 : -1.0;
+    return t.at(own * 0.98, sign).midpoint(n.at(other * 0.98, sign));
+  }
+
+  private static Point foot(Region target, Point crossing, Vector down) {
+    if (target.isEmpty()) {
+      return crossing.plus(down.times(STUB));
+    }
+    Path ray = Path.of(crossing.minus(down.times(0.5)), crossing.plus(down.times(REACH)));
+    List<Path> hits = target.inside(ray);
+    if (!hits.isEmpty()) {
+      Path hit = hits.get(0);
+      for (Path h : hits) {
+        hit = h.start().distanceTo(crossing) < hit.start().distanceTo(crossing) ? h : hit;
+      }
+      Point near = hit.start();
+      double sunk = Math.max(2.2, crossing.to(near).dot(down) + Math.min(SUNK, hit.length()));
+      return crossing.plus(down.times(sunk));
+    }
+    Point near = target.nearest(crossing);
+    Point inner = target.innerPoint();
+    double far = near.distanceTo(inner);
+    return far < 1e-6 ? near : near.towards(inner, Math.min(1, SUNK / far));
+  }
+}
