@@ -1,6 +1,8 @@
 package saddlewright.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import saddlewright.design.*;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Layout;
@@ -17,7 +19,7 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> saddle(Saddle component) {
-    return List.of();
+    return with(Ink.ACRYLIC, new SaddleDrawer(laid, subject()).saddle(component));
   }
 
   @Override
@@ -47,47 +49,47 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> plating(Plating component) {
-    return List.of();
+    return with(Ink.METAL, List.of());
   }
 
   @Override
   public List<Mark> minorConnector(MinorConnector component) {
-    return List.of();
+    return with(Ink.METAL, List.of());
   }
 
   @Override
   public List<Mark> majorConnector(MajorConnector component) {
-    return List.of();
+    return with(Ink.METAL, List.of());
   }
 
   @Override
   public List<Mark> retentionMesh(RetentionMesh component) {
-    return List.of();
+    return with(Ink.MESH, new SaddleDrawer(laid, subject()).mesh(component));
   }
 
   @Override
   public List<Mark> finishLine(FinishLine component) {
-    return List.of();
+    return with(Ink.METAL_LINE, new SaddleDrawer(laid, subject()).finishLine());
   }
 
   @Override
   public List<Mark> tissueStop(TissueStop component) {
-    return List.of();
+    return with(Ink.METAL, new SaddleDrawer(laid, subject()).stop());
   }
 
   @Override
   public List<Mark> backing(Backing component) {
-    return List.of();
+    return with(Ink.METAL, List.of());
   }
 
   @Override
   public List<Mark> postDam(PostDam component) {
-    return List.of();
+    return with(Ink.METAL_LINE, new FittingSurfaceDrawer(laid, subject()).postDam());
   }
 
   @Override
   public List<Mark> relief(Relief component) {
-    return List.of();
+    return with(Ink.RELIEF, new FittingSurfaceDrawer(laid, subject()).relief());
   }
 
   @Override
@@ -98,5 +100,16 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
   @Override
   public List<Mark> unknown(UnknownComponent component) {
     return List.of();
+  }
+
+  /** The marks, with the area by which the component can be picked. */
+  private List<Mark> with(Ink ink, List<Mark> marks) {
+    List<Mark> out = new ArrayList<>(marks);
+    out.addAll(Grip.of(laid, Subject.of(layout.form().arch(), laid.component()), ink));
+    return out;
+  }
+
+  private Optional<Subject> subject() {
+    return Optional.of(Subject.of(layout.form().arch(), laid.component()));
   }
 }

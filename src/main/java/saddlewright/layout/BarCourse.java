@@ -24,7 +24,7 @@ final class BarCourse {
   /** How far past the abutment the bar leaves its lane, mm. */
   private static final double LEAD = 0.4;
   /** Length of the turn into a saddle, mm. */
-  private static final double TURN = 7;
+  private static final double TURN = 11;
   /** What lies in the saddle beyond the turn, mm. */
   private static final double FOOT = 2.5;
   /** Where the foot lies, from the crest inwards or outwards, mm. */
@@ -66,7 +66,7 @@ final class BarCourse {
     }
     double[] need = ridge.clearOf(near, clear + GUARD, in);
     double[] lane = laneValues(ridge, need, a.lane, b.lane);
-    lane = Fairing.above(Fairing.above(lane, 4), 3);
+    lane = Fairing.above(Fairing.above(lane, 2), 2);
     double[] course = new double[lane.length];
     for (int i = 0; i < lane.length; i++) {
       double arc = ridge.arc(i);

@@ -5,13 +5,23 @@ final class Fairing {
   private Fairing() {}
 
   /**
-   * A smooth curve that is nowhere below the given one: the running maximum over a window, then the
-   * running mean over the same window. Each mean is over maxima that all saw the value in its middle.
+   * A smooth curve that is nowhere below the given one: its running mean, lifted by as much as the
+   * curve stands out of that mean. The lift is the running mean of the running maximum over the same
+   * window, so that each mean is over maxima that all saw the value in its middle.
    *
    * @param half half the window, in steps
    */
   static double[] above(double[] values, int half) {
-    return mean(maximum(values, half), half);
+    double[] smooth = mean(mean(values, half), half);
+    double[] standing = new double[values.length];
+    for (int i = 0; i < values.length; i++) {
+      standing[i] = Math.max(0, values[i] - smooth[i]);
+    }
+    double[] lift = mean(maximum(standing, half), half);
+    for (int i = 0; i < values.length; i++) {
+      smooth[i] += lift[i];
+    }
+    return smooth;
   }
 
   /** A smooth curve that is nowhere above the given one. */

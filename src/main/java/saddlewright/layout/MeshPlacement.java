@@ -144,7 +144,9 @@ final class MeshPlacement {
     int n = to - from > 12 ? 2 : 1;
     for (int i = 0; i < n; i++) {
       double arc = from + (to - from) * (n == 1 ? 0.5 : 0.3 + 0.4 * i);
-      Point edge = ridge.at(arc, 0.55 * ridge.lingualMargin(arc));
+      Point inner = ridge.at(arc, 0.55 * ridge.lingualMargin(arc));
+      Point outer = ridge.at(arc, -0.6 * ridge.buccalMargin(arc));
+      Point edge = metal.distanceTo(inner) <= metal.distanceTo(outer) ? inner : outer;
       double gap = metal.distanceTo(edge);
       if (gap > 0.3 && gap < LONGEST_TIE) {
         Point near = metal.nearest(edge);

@@ -138,6 +138,6 @@ final class PalateField {
   }
 
   private double[] softened(double[] raw) {
-    return Fairing.mean(raw, 1);
+    return Fairing.above(raw, 1);
   }
 }

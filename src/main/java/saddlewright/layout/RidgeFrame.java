@@ -30,6 +30,7 @@ final class RidgeFrame {
   private final Point[] points;
   private final Vector[] inward;
   private final Vector[] outward;
+  private final double[] toMidline;
   private final double[] lingualMargin;
   private final double[] buccalMargin;
   private final double[] sulcus;
@@ -41,10 +42,12 @@ final class RidgeFrame {
     points = new Point[n + 1];
     inward = new Vector[n + 1];
     outward = new Vector[n + 1];
+    toMidline = new double[n + 1];
     for (int i = 0; i <= n; i++) {
       points[i] = crest.at(i * step);
       inward[i] = inwardFrom(points[i]);
       outward[i] = outwardAt(i * step);
+      toMidline[i] = points[i].distanceTo(meeting(points[i]));
     }
     lingualMargin = across(form.lingualMargin(), true);
     buccalMargin = across(form.buccalMargin(), false);
@@ -132,11 +135,12 @@ final class RidgeFrame {
         double qy = q.y() - points[i].y();
         double h = d.x() * qy - d.y() * qx;
         double rest = r2 - h * h;
-        if (rest > 0) {
-          far = Math.max(far, d.x() * qx + d.y() * qy + Math.sqrt(rest));
+        double along = d.x() * qx + d.y() * qy;
+        if (rest > 0 && (!inwards || along < toMidline[i])) {
+          far = Math.max(far, along + Math.sqrt(rest));
         }
       }
-      out[i] = far;
+      out[i] = inwards ? Math.min(far, toMidline[i] - 0.5) : far;
     }
     return out;
   }
@@ -154,9 +158,13 @@ final class RidgeFrame {
     return Path.smooth(knots);
   }
 
-  private Vector inwardFrom(Point p) {
-    double y = FOCUS + BLEND * Math.log1p(Math.exp((p.y() - FOCUS) / BLEND));
-    return p.to(new Point(0, y)).unit();
+  private static Vector inwardFrom(Point p) {
+    return p.to(meeting(p)).unit();
+  }
+
+  /** Where the inward line from a point of the crest meets the midline. */
+  private static Point meeting(Point p) {
+    return new Point(0, FOCUS + BLEND * Math.log1p(Math.exp((p.y() - FOCUS) / BLEND)));
   }
 
   private Vector outwardAt(double arc) {

@@ -31,8 +31,8 @@ final class SaddlePlacement {
   private static final double OFF_CROWN = 0.12;
   /** How far the outline is carried under the neighbouring crown before that is cut out, mm. */
   private static final double UNDER_CROWN = 1.6;
-  /** Length over which flanges widen from the abutment, mm. */
-  private static final double FLARE = 5;
+  /** Length over which flanges widen from the abutment, mm; less in a short saddle. */
+  private static final double FLARE = 7;
   /** Length of the rounded free end, mm. */
   private static final double FREE_END = 8;
 
@@ -87,12 +87,13 @@ final class SaddlePlacement {
     // Scallops of the necks are no business of a flange: take them out before the ends are shaped.
     inner = Fairing.mean(Fairing.mean(inner, 4), 3);
     outer = Fairing.mean(Fairing.below(outer, 3), 2);
+    double flare = Math.max(2, Math.min(FLARE, 0.38 * reach.length()));
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
     for (int i = 0; i <= n; i++) {
       double arc = from + (to - from) * i / n;
-      double a = share(reach.first(), arc - reach.from(), arc - from);
-      double b = share(reach.last(), reach.to() - arc, to - arc);
+      double a = share(reach.first(), arc - reach.from(), arc - from, flare);
+      double b = share(reach.last(), reach.to() - arc, to - arc, flare);
       right.add(ridge.at(arc, width(inner[i], a, b, arc, true)));
       left.add(ridge.at(arc, -width(outer[i], a, b, arc, false)));
     }
@@ -102,13 +103,17 @@ final class SaddlePlacement {
   }
 
   /** Share of the full width near an end; negative where a neighbour's neck sets the width. */
-  private static double share(Stop stop, double inside, double run) {
+  private static double share(Stop stop, double inside, double run, double flare) {
     return switch (stop) {
-      case ABUTMENT -> Fairing.step(inside / FLARE) - 1;
+      case ABUTMENT -> shoulder(inside / flare) - 1;
       case PAD -> Math.max(0.02, round(run / FREE_END));
       case RIDGE -> Math.max(0.02, round(run / 3));
       case SADDLE -> 1;
     };
+  }
+
+  private static double shoulder(double u) {
+    return Math.sin(Math.PI / 2 * Math.max(0, Math.min(1, u)));
   }
 
   private static double round(double u) {

@@ -1,5 +1,8 @@
 package saddlewright.layout;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.PlacedTooth;
@@ -7,6 +10,7 @@ import saddlewright.dentition.End;
 import saddlewright.dentition.Face;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.MinorConnector.Place;
+import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
@@ -29,6 +33,8 @@ record Strut(Path path, Point crossing, double degrees) {
   private static final double SUNK = 1.2;
   /** Longest way for which a straight line to the target is looked for, mm. */
   private static final double REACH = 22;
+  /** A straight strut is taken when it is no longer than this many times the shortest. */
+  private static final double STRAIGHT = 1.5;
   /** Length of a strut that finds nothing to stand on, mm. */
   private static final double STUB = 3.5;
 
@@ -56,10 +62,7 @@ record Strut(Path path, Point crossing, double degrees) {
     if (down.dot(t.buccal()) * sign < 0) {
       down = down.negated();
     }
-    Point above = crossing.minus(down.times(0.9));
-    Point below = crossing.plus(down.times(1.4));
-    Point end = foot(target, crossing, down);
-    Path path = Path.smooth(List.of(top, above, below, end));
+    Path path = course(target, top, crossing, down);
     Vector there = path.tangentAt(path.arcNearest(crossing));
     double degrees = Math.toDegrees(Math.asin(Math.min(1, Math.abs(there.cross(run)))));
     return new Strut(path, crossing, degrees);
@@ -71,8 +74,23 @@ record Strut(Path path, Point crossing, double degrees) {
     return margin.nearest(gap(ground, ground.tooth(tooth), place, -1));
   }
 
+  /** The strut seen from above: tapering to a rounded end on the tooth. */
   Region body() {
-    return path.ribbon(WIDTH_AT_TOOTH, WIDTH_AT_CONNECTOR).toRegion();
+    List<Point> left = new ArrayList<>();
+    List<Point> right = new ArrayList<>();
+    double length = path.length();
+    for (Point p : path.sampled(0.3)) {
+      double arc = path.arcNearest(p);
+      double taper = WIDTH_AT_TOOTH + (WIDTH_AT_CONNECTOR - WIDTH_AT_TOOTH) * arc / length;
+      double u = 1 - Math.min(1, (arc + 0.02) / (WIDTH_AT_TOOTH / 2));
+      double half = taper / 2 * Math.sqrt(1 - u * u);
+      Vector n = path.tangentAt(arc).quarterTurn().times(half);
+      left.add(p.plus(n));
+      right.add(p.minus(n));
+    }
+    Collections.reverse(right);
+    left.addAll(right);
+    return Outline.of(left).toRegion();
   }
 
   private static boolean isOuter(Ground ground, Region target, PlacedTooth t) {
@@ -110,24 +128,35 @@ record Strut(Path path, Point crossing, double degrees) {
     return t.at(own * 0.98, sign).midpoint(n.at(other * 0.98, sign));
   }
 
-  private static Point foot(Region target, Point crossing, Vector down) {
+  /** From the crown across the margin, straight on if metal lies there, or else with a bend. */
+  private static Path course(Region target, Point top, Point crossing, Vector down) {
+    Point above = crossing.minus(down.times(0.9));
+    Point below = crossing.plus(down.times(1.5));
     if (target.isEmpty()) {
-      return crossing.plus(down.times(STUB));
+      return Path.smooth(List.of(top, above, below, crossing.plus(down.times(STUB))));
     }
-    Path ray = Path.of(crossing.minus(down.times(0.5)), crossing.plus(down.times(REACH)));
-    List<Path> hits = target.inside(ray);
-    if (!hits.isEmpty()) {
-      Path hit = hits.get(0);
-      for (Path h : hits) {
-        hit = h.start().distanceTo(crossing) < hit.start().distanceTo(crossing) ? h : hit;
-      }
-      Point near = hit.start();
-      double sunk = Math.max(2.2, crossing.to(near).dot(down) + Math.min(SUNK, hit.length()));
-      return crossing.plus(down.times(sunk));
+    if (target.contains(crossing)) {
+      // Metal on the teeth themselves: the strut need not reach beyond it.
+      return Path.smooth(List.of(top, above, crossing.plus(down.times(0.3))));
     }
-    Point near = target.nearest(crossing);
-    Point inner = target.innerPoint();
-    double far = near.distanceTo(inner);
-    return far < 1e-6 ? near : near.towards(inner, Math.min(1, SUNK / far));
+    if (target.distanceTo(above) < 0.6) {
+      Point near = target.nearest(above);
+      return Path.of(top, top.distanceTo(near) < 0.4 ? above : near.plus(top.to(near).unit()));
+    }
+    Point nearest = target.nearest(below);
+    double least = nearest.distanceTo(below);
+    Path ray = Path.of(crossing, crossing.plus(down.times(REACH)));
+    Optional<Path> hit =
+        target.inside(ray).stream()
+            .min(Comparator.comparingDouble(h -> h.start().distanceTo(crossing)));
+    if (hit.isPresent() && hit.get().start().distanceTo(below) < STRAIGHT * least + 1.5) {
+      double way = hit.get().start().distanceTo(crossing) + Math.min(SUNK, hit.get().length());
+      return Path.smooth(List.of(top, above, below, crossing.plus(down.times(Math.max(2.2, way)))));
+    }
+    if (least < 0.2) {
+      return Path.smooth(List.of(top, above, below, crossing.plus(down.times(2.4))));
+    }
+    Vector way = below.to(nearest).unit();
+    return Path.smooth(List.of(top, above, below, nearest.plus(way.times(SUNK))));
   }
 }

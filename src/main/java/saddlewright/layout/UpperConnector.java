@@ -39,6 +39,12 @@ final class UpperConnector {
   /** The rear border stays on the hard palate by this much, mm (common practice). */
   static final double BEFORE_SOFT_PALATE = 2;
 
+  /** Added so that the rounding of corners does not eat into an opening, mm. */
+  private static final double SPARE = 1;
+  /** Limbs beside the nose of an opening may be as narrow as this, mm. */
+  private static final double LEAST_LIMB = 5;
+  /** Half length of the oval at the front of a horseshoe's opening, mm. */
+  private static final double NOSE = 9;
   private static final double WIDE = 40;
 
   private final Ground ground;
@@ -104,7 +110,7 @@ final class UpperConnector {
   private Laid ring(Flank right, Flank left) {
     double front = plateFront(right, left);
     double rear = plateRear(right, left);
-    double least = RING_FRONT + RING_OPENING + RING_REAR;
+    double least = RING_FRONT + RING_OPENING + RING_REAR + SPARE;
     if (rear - front < least) {
       double foremost = foremost();
       front = Math.max(foremost, rear - least);
@@ -121,7 +127,8 @@ final class UpperConnector {
     if (close - open > 1) {
       Path openFront = border(open + 2, open, open + 2);
       Path openBack = border(close - 2, close, close - 2);
-      outer = outer.minus(between(field.inside(limb), openFront, openBack).rounded(4));
+      Region wide = between(field.inside(limb), openFront, openBack);
+      outer = outer.minus(opening(wide, (open + close) / 2, (close - open) / 2));
     }
     return measured(outer, ahead, behind);
   }
@@ -139,8 +146,18 @@ final class UpperConnector {
     double opening = shape.openingFront().orElse(open);
     Path openFront = border(opening + 1, opening, opening + 1);
     Path openBack = border(WIDE * 3, WIDE * 3, WIDE * 3);
-    Region inner = between(field.inside(limb), openFront, openBack);
+    Region wide = between(field.inside(limb), openFront, openBack);
+    Region inner = opening(wide, opening + NOSE, NOSE);
     return measured(outer.minus(inner), ahead, behind);
+  }
+
+  /** An opening with an oval nose where the palate is too narrow for limbs of the full width. */
+  private Region opening(Region wide, double middle, double half) {
+    Region oval =
+        Outline.ellipse(new Point(0, middle), Math.min(7, half), half, 0)
+            .toRegion()
+            .intersection(field.inside(LEAST_LIMB));
+    return wide.plus(oval).rounded(3).filleted(6);
   }
 
   private Laid measured(Region raw, Path ahead, Path behind) {
@@ -213,17 +230,17 @@ final class UpperConnector {
     double front = Double.POSITIVE_INFINITY;
     double rear = Double.NEGATIVE_INFINITY;
     double hard = limit(0) - BEFORE_SOFT_PALATE;
+    boolean others =
+        field.reaches().stream()
+            .anyMatch(r -> !r.holds(middle) && (r.from() > middle) == (side == Side.LEFT));
     for (SaddleReach r : field.reaches()) {
+      if (isStrap() && others && r.holds(middle)) {
+        continue;
+      }
       double a = side == Side.RIGHT ? r.from() : Math.max(middle, r.from());
       double b = side == Side.RIGHT ? Math.min(middle, r.to()) : r.to();
       if (b - a < 1) {
         continue;
-      }
-      boolean strap = isStrap();
-      if (strap && r.holds(middle)) {
-        // A strap takes no notice of a front saddle that lies before it.
-        a = side == Side.RIGHT ? a : a + Math.min(14, b - a - 1);
-        b = side == Side.RIGHT ? b - Math.min(14, b - a - 1) : b;
       }
       front = Math.min(front, Math.min(field.at(a).y(), field.at(b).y()));
       rear = Math.max(rear, Math.max(field.at(a).y(), field.at(b).y()));
