@@ -5,13 +5,13 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Set;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.UUID;
 
 /**
  * Replaces a file as a whole: the new content is written beside it, forced to the disk and moved
@@ -23,8 +23,6 @@ final class AtomicFile {
   interface Writing {
     void write(Path file, byte[] bytes) throws IOException;
   }
-
-  private static final Set<PosixFilePermission> USUAL = PosixFilePermissions.fromString("rw-r--r--");
 
   private final Writing writing;
 
@@ -47,7 +45,7 @@ final class AtomicFile {
     if (Files.exists(target) && !Files.isWritable(target)) {
       throw new AccessDeniedException(target.toString());
     }
-    Path fresh = Files.createTempFile(target.getParent(), ".saddlewright-", ".tmp");
+    Path fresh = createBeside(target);
     try {
       writing.write(fresh, bytes);
       keepPermissions(target, fresh);
@@ -76,15 +74,26 @@ final class AtomicFile {
     }
   }
 
-  /** A temporary file is readable by its owner alone; the case keeps the permissions that it had. */
-  private static void keepPermissions(Path old, Path fresh) throws IOException {
-    if (!Files.getFileStore(fresh).supportsFileAttributeView("posix")) {
+  /** A new empty file; a case is as private as the user's other new files. */
+  private static Path createBeside(Path target) throws IOException {
+    while (true) {
+      String name = ".saddlewright-" + UUID.randomUUID() + ".tmp";
+      try {
+        return Files.createFile(target.resolveSibling(name));
+      } catch (FileAlreadyExistsException e) {
+        // Another name, then.
+      }
+    }
+  }
+
+  /** A file that is replaced keeps the permissions that it had. */
+  private static void keepPermissions(Path old, Path fresh) {
+    PosixFileAttributeView view = Files.getFileAttributeView(old, PosixFileAttributeView.class);
+    if (view == null || Files.notExists(old)) {
       return;
     }
-    Set<PosixFilePermission> permissions =
-        Files.exists(old) ? Files.getPosixFilePermissions(old) : USUAL;
     try {
-      Files.setPosixFilePermissions(fresh, permissions);
+      Files.setPosixFilePermissions(fresh, view.readAttributes().permissions());
     } catch (IOException e) {
       // Some mounted disks have fixed permissions; the content matters more.
     }

@@ -92,7 +92,6 @@ public final class CaseCodec {
               + FORMAT_VERSION
               + "). Update the program to open it.");
     }
-    NonNumbers.refuse(object, Place.TOP);
     return Migrations.ALL.bringUpToDate(object, version.intValue());
   }
 

@@ -3,6 +3,7 @@ package saddlewright.casefile.json;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -81,10 +82,17 @@ public final class CaseStore {
     if (said.contains("no space") || said.contains("not enough space") || said.contains("quota")) {
       return "the disk is full. Make room, or save it elsewhere.";
     }
+    if (Files.exists(file) && !Files.isWritable(file) && Files.isWritable(folderOf(file))) {
+      return "the file is write-protected. Save it under another name.";
+    }
     if (e instanceof AccessDeniedException || said.contains("read-only")) {
       return "the folder " + folderOf(file) + " may not be written to. Save it in another folder.";
     }
-    return "the disk reports \"" + e.getMessage() + "\". Save it elsewhere.";
+    if (e instanceof NoSuchFileException) {
+      return "the folder " + folderOf(file) + " is gone. Save it in another folder.";
+    }
+    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return "the disk reports \"" + reason + "\". Save it elsewhere.";
   }
 
   private static String nameOf(Path file) {

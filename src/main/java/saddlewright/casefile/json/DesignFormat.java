@@ -47,6 +47,7 @@ final class DesignFormat {
     String kind = MembersIn.peek(item, at, m -> m.requiredText("kind"));
     Optional<ComponentReader> reader = ComponentReader.of(kind);
     if (reader.isEmpty()) {
+      NonNumbers.refuseIn(item, at);
       return new UnknownComponent(id, kind, JsonText.compact(item));
     }
     return design.item(

@@ -37,7 +37,7 @@ final class JsonText {
                       StreamReadConstraints.builder().maxNestingDepth(MAX_DEPTH).build())
                   .build())
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          // NaN is let through here only so that it can be refused with the place where it stands.
+          // NaN is let through here only so that the refusal can name the place.
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           // Numbers that this version does not understand keep every digit.

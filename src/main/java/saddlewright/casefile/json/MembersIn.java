@@ -70,6 +70,7 @@ final class MembersIn {
   private void keepTheRest() {
     for (Map.Entry<String, JsonNode> m : node.properties()) {
       if (!known.contains(m.getKey())) {
+        NonNumbers.refuseIn(m.getValue(), place.member(m.getKey()));
         extras.put(place.member(m.getKey()).pointer(), JsonText.compact(m.getValue()));
       }
     }
@@ -140,6 +141,9 @@ final class MembersIn {
   private static double number(JsonNode n, Place place) {
     if (!n.isNumber()) {
       throw wrongType(place, "a number", n);
+    }
+    if (NonNumbers.is(n)) {
+      throw NonNumbers.refusal(n, place);
     }
     double value = n.doubleValue();
     if (!Double.isFinite(value)) {

@@ -3,27 +3,32 @@ package saddlewright.casefile.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 
-/** A look through a whole file for NaN and Infinity, which JSON does not know. */
+/** NaN and Infinity, which some programs write although JSON does not know them. */
 final class NonNumbers {
+  private static final String CURE = "Give the measured number, or remove it.";
+
   private NonNumbers() {}
 
-  static void refuse(JsonNode node, Place place) {
-    if (node.isDouble() && !Double.isFinite(node.doubleValue())) {
-      throw Refusal.at(
-          place, node.asText() + " is not a number", "Give the measured number, or remove it.");
+  static Refusal refusal(JsonNode node, Place place) {
+    return Refusal.at(place, node.asText() + " is not a number", CURE);
+  }
+
+  static boolean is(JsonNode node) {
+    return node.isDouble() && !Double.isFinite(node.doubleValue());
+  }
+
+  /** Looks for them anywhere inside what is kept without being understood. */
+  static void refuseIn(JsonNode node, Place place) {
+    if (is(node)) {
+      throw refusal(node, place);
     }
     for (Map.Entry<String, JsonNode> member : node.properties()) {
-      refuse(member.getValue(), place.member(member.getKey()));
+      refuseIn(member.getValue(), place.member(member.getKey()));
     }
     if (node.isArray()) {
       for (int i = 0; i < node.size(); i++) {
-        refuse(node.get(i), item(place, node.get(i), i));
+        refuseIn(node.get(i), place.member("no. " + (i + 1)));
       }
     }
-  }
-
-  private static Place item(Place list, JsonNode item, int index) {
-    JsonNode id = item.get("id");
-    return list.member(id != null && id.isTextual() ? "\"" + id.asText() + "\"" : "no. " + (index + 1));
   }
 }

@@ -1,0 +1,161 @@
+package saddlewright.casefile;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import saddlewright.chart.ArchChart;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.ArchDesign;
+import saddlewright.rules.Waiver;
+
+/**
+ * Arbitrary cases for property tests: every member filled or empty, every kind of component, wise or
+ * not, and members that no version knows.
+ */
+public final class ArbitraryCases {
+  private ArbitraryCases() {}
+
+  /** Whole cases, with unknown components and unknown members in any place. */
+  public static Arbitrary<Case> cases() {
+    return plainCases(true).flatMap(c -> extrasOf(c).map(c::withExtras));
+  }
+
+  /** Whole cases that hold nothing unknown. */
+  public static Arbitrary<Case> knownCases() {
+    return plainCases(false);
+  }
+
+  private static Arbitrary<Case> plainCases(boolean unknown) {
+    Arbitrary<List<Waiver>> waivers = waivers().list().ofMaxSize(3);
+    Arbitrary<Case> identity =
+        Combinators.combine(text(), text(), text(), text())
+            .as((ref, title, story, p) -> Case.blank(ref).withIdentity(ref, title, story).withProfile(p));
+    return Combinators.combine(
+            identity,
+            ArbitraryCharts.charts(Arch.UPPER),
+            ArbitraryCharts.charts(Arch.LOWER),
+            designs(Arch.UPPER, unknown),
+            designs(Arch.LOWER, unknown),
+            waivers,
+            prescriptions())
+        .as(
+            (c, uc, lc, ud, ld, w, p) -> c.with(uc).with(lc).with(ud).with(ld).withWaivers(w).with(p));
+  }
+
+  /** The designs of an arch, of up to eight components with ids of their own. */
+  public static Arbitrary<ArchDesign> designs(Arch arch, boolean unknown) {
+    return ArbitraryComponents.of(arch, unknown)
+        .list()
+        .ofMaxSize(8)
+        .map(
+            makers -> {
+              ArchDesign design = ArchDesign.empty(arch);
+              for (ArbitraryComponents.Maker m : makers) {
+                design = design.plus(m.make(design.freshId("part")));
+              }
+              return design;
+            });
+  }
+
+  private static Arbitrary<Waiver> waivers() {
+    Arbitrary<LocalDate> dates =
+        Arbitraries.integers().between(0, 40_000).map(LocalDate.of(2000, 1, 1)::plusDays);
+    return Combinators.combine(
+            Arbitraries.of("clasp-without-rest@lower/component/clasp-1", "one/two~three@x", "a@b"),
+            text().map(t -> "because " + t),
+            text(),
+            dates,
+            text())
+        .as(Waiver::new);
+  }
+
+  private static Arbitrary<PrescriptionDetails> prescriptions() {
+    return text()
+        .list()
+        .ofSize(12)
+        .map(
+            t ->
+                new PrescriptionDetails(
+                    t.get(0), t.get(1), t.get(2), t.get(3), t.get(4), t.get(5), t.get(6), t.get(7),
+                    t.get(8), t.get(9), t.get(10), t.get(11)));
+  }
+
+  /** Texts with everything that is awkward in JSON; often empty. */
+  public static Arbitrary<String> text() {
+    Arbitrary<String> awkward =
+        Arbitraries.of(
+                "a", "Z", "7", " ", "\"", "\\", "/", "~", "\n", "\t", "\u0001", "é", "–", "漢", "🦷",
+                "{", "}", "[", "]", ",", ":", "\u2028")
+            .list()
+            .ofMaxSize(10)
+            .map(parts -> String.join("", parts));
+    return Arbitraries.frequencyOf(
+        net.jqwik.api.Tuple.of(1, Arbitraries.just("")), net.jqwik.api.Tuple.of(3, awkward));
+  }
+
+  /** Some unknown members in places that the case has. */
+  private static Arbitrary<Map<String, String>> extrasOf(Case c) {
+    Arbitrary<String> names =
+        Arbitraries.of("x-one", "x~0two", "x~1three", "x ü", "x-").map(n -> "/" + n);
+    Arbitrary<String> pointers =
+        Combinators.combine(Arbitraries.of(objectsOf(c)), names).as(String::concat);
+    return Arbitraries.maps(pointers, json()).ofMaxSize(6).map(TreeMap::new);
+  }
+
+  /** Pointers of all objects of a case that may hold members of any name. */
+  private static List<String> objectsOf(Case c) {
+    List<String> out = new ArrayList<>(List.of("", "/prescription"));
+    for (Arch arch : Arch.values()) {
+      String at = "/" + arch.code();
+      out.addAll(List.of(at, at + "/softTissues", at + "/design"));
+      ArchChart chart = c.chart(arch);
+      for (Tooth t : Tooth.in(arch)) {
+        out.add(at + "/teeth/" + t);
+        chart
+            .tooth(t)
+            .undercuts()
+            .keySet()
+            .forEach(
+                zone ->
+                    out.add(
+                        at + "/teeth/" + t + "/undercuts/"
+                            + zone.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
+      }
+      c.design(arch).components().stream()
+          .filter(p -> !(p instanceof saddlewright.design.UnknownComponent))
+          .forEach(p -> out.add(at + "/design/components/" + p.id()));
+      c.design(arch).stream(saddlewright.design.MajorConnector.class)
+          .forEach(m -> out.add(at + "/design/components/" + m.id() + "/shape"));
+    }
+    Map<String, Integer> seen = new HashMap<>();
+    for (Waiver w : c.waivers()) {
+      int nth = seen.merge(w.findingKey(), 1, Integer::sum);
+      out.add(
+          "/waivers/"
+              + (w.findingKey() + (nth == 1 ? "" : "#" + nth)).replace("~", "~0").replace("/", "~1"));
+    }
+    return out;
+  }
+
+  /** JSON values as text without spaces. */
+  static Arbitrary<String> json() {
+    Arbitrary<String> leaves =
+        Arbitraries.of(
+            "null", "true", "0", "-17", "1.10", "0.000", "123456789012345678901234567890",
+            "3.14159265358979323846264338327950288", "\"\"", "\"ü/\\n\\\"\"", "[]", "{}");
+    return Arbitraries.lazyOf(
+        () -> leaves,
+        () -> leaves,
+        () -> json().list().ofMaxSize(2).map(i -> "[" + String.join(",", i) + "]"),
+        () ->
+            Combinators.combine(json(), json())
+                .as((a, b) -> "{\"z\":" + a + ",\"a\":" + b + "}"));
+  }
+}
