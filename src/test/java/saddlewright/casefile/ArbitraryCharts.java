@@ -36,9 +36,10 @@ public final class ArbitraryCharts {
     return Arbitraries.of(Tooth.in(arch));
   }
 
-  /** Numbers of a range, round and with all digits. */
+  /** Numbers of a range, round and with all digits, and its two ends. */
   static Arbitrary<Double> number(double min, double max) {
     return Arbitraries.oneOf(
+            Arbitraries.of(min, max),
             Arbitraries.doubles().between(min, max).ofScale(2),
             Arbitraries.doubles().between(min, max).ofScale(14))
         .map(v -> v + 0.0); // a negative zero is a zero
