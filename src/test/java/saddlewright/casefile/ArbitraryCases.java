@@ -16,8 +16,8 @@ import saddlewright.design.ArchDesign;
 import saddlewright.rules.Waiver;
 
 /**
- * Arbitrary cases for property tests: every member filled or empty, every kind of component, wise or
- * not, and members that no version knows.
+ * Arbitrary cases for property tests: every member filled or empty, every kind of component, wise
+ * or not, and members that no version knows.
  */
 public final class ArbitraryCases {
   private ArbitraryCases() {}
@@ -36,7 +36,9 @@ public final class ArbitraryCases {
     Arbitrary<List<Waiver>> waivers = waivers().list().ofMaxSize(3);
     Arbitrary<Case> identity =
         Combinators.combine(text(), text(), text(), text())
-            .as((ref, title, story, p) -> Case.blank(ref).withIdentity(ref, title, story).withProfile(p));
+            .as(
+                (ref, title, story, p) ->
+                    Case.blank(ref).withIdentity(ref, title, story).withProfile(p));
     return Combinators.combine(
             identity,
             ArbitraryCharts.charts(Arch.UPPER),
@@ -46,7 +48,8 @@ public final class ArbitraryCases {
             waivers,
             prescriptions())
         .as(
-            (c, uc, lc, ud, ld, w, p) -> c.with(uc).with(lc).with(ud).with(ld).withWaivers(w).with(p));
+            (c, uc, lc, ud, ld, w, p) ->
+                c.with(uc).with(lc).with(ud).with(ld).withWaivers(w).with(p));
   }
 
   /** The designs of an arch, of up to eight components with ids of their own. */
@@ -125,7 +128,10 @@ public final class ArbitraryCases {
             .forEach(
                 zone ->
                     out.add(
-                        at + "/teeth/" + t + "/undercuts/"
+                        at
+                            + "/teeth/"
+                            + t
+                            + "/undercuts/"
                             + zone.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
       }
       c.design(arch).components().stream()
@@ -139,7 +145,9 @@ public final class ArbitraryCases {
       int nth = seen.merge(w.findingKey(), 1, Integer::sum);
       out.add(
           "/waivers/"
-              + (w.findingKey() + (nth == 1 ? "" : "#" + nth)).replace("~", "~0").replace("/", "~1"));
+              + (w.findingKey() + (nth == 1 ? "" : "#" + nth))
+                  .replace("~", "~0")
+                  .replace("/", "~1"));
     }
     return out;
   }
@@ -148,14 +156,23 @@ public final class ArbitraryCases {
   static Arbitrary<String> json() {
     Arbitrary<String> leaves =
         Arbitraries.of(
-            "null", "true", "0", "-17", "1.10", "0.000", "123456789012345678901234567890",
-            "3.14159265358979323846264338327950288", "\"\"", "\"ü/\\n\\\"\"", "[]", "{}");
+            "null",
+            "true",
+            "0",
+            "-17",
+            "1.10",
+            "0.000",
+            "123456789012345678901234567890",
+            "3.14159265358979323846264338327950288",
+            "\"\"",
+            "\"ü/\\n\\\"\"",
+            "[]",
+            "{}");
     return Arbitraries.lazyOf(
         () -> leaves,
         () -> leaves,
         () -> json().list().ofMaxSize(2).map(i -> "[" + String.join(",", i) + "]"),
         () ->
-            Combinators.combine(json(), json())
-                .as((a, b) -> "{\"z\":" + a + ",\"a\":" + b + "}"));
+            Combinators.combine(json(), json()).as((a, b) -> "{\"z\":" + a + ",\"a\":" + b + "}"));
   }
 }

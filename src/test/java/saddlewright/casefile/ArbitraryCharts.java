@@ -28,8 +28,7 @@ public final class ArbitraryCharts {
   public static Arbitrary<ArchChart> charts(Arch arch) {
     Arbitrary<Map<Tooth, ToothFindings>> teeth =
         Arbitraries.maps(teeth(arch), findings()).ofMaxSize(8);
-    return Combinators.combine(teeth, softTissues(arch))
-        .as((t, s) -> new ArchChart(arch, t, s));
+    return Combinators.combine(teeth, softTissues(arch)).as((t, s) -> new ArchChart(arch, t, s));
   }
 
   static Arbitrary<Tooth> teeth(Arch arch) {
@@ -125,7 +124,14 @@ public final class ArbitraryCharts {
         .as(
             (lingual, buccal, undercut, f, b) ->
                 new SoftTissues(
-                    lingual, buccal, undercut, f, b.highLingualFrenum(), b.tori(), b.palate(),
-                    b.ridges(), b.palateLimit()));
+                    lingual,
+                    buccal,
+                    undercut,
+                    f,
+                    b.highLingualFrenum(),
+                    b.tori(),
+                    b.palate(),
+                    b.ridges(),
+                    b.palateLimit()));
   }
 }

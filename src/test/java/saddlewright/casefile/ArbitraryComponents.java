@@ -133,10 +133,13 @@ public final class ArbitraryComponents {
         any(PostDam.Extent.class).map(e -> id -> new PostDam(id, e)),
         Combinators.combine(any(Relief.Area.class), number(0, 5))
             .as((a, t) -> id -> new Relief(id, a, t)),
-        Combinators.combine(ArbitraryCases.text(), mm, mm, maybe(Combinators.combine(mm, mm).as(List::of)))
+        Combinators.combine(
+                ArbitraryCases.text(), mm, mm, maybe(Combinators.combine(mm, mm).as(List::of)))
             .as(
                 (text, x, y, target) ->
-                    id -> new Note(id, text, x, y, target.map(p -> p.get(0)), target.map(p -> p.get(1)))));
+                    id ->
+                        new Note(
+                            id, text, x, y, target.map(p -> p.get(0)), target.map(p -> p.get(1)))));
   }
 
   private static UnknownComponent unknown(ComponentId id, String json) {

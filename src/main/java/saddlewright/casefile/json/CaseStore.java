@@ -34,8 +34,7 @@ public final class CaseStore {
       throw unreadable(
           name + " does not exist. Check the name and the folder, " + folderOf(file) + ".", e);
     } catch (AccessDeniedException e) {
-      throw unreadable(
-          name + " may not be read. Ask its owner for permission, or open a copy.", e);
+      throw unreadable(name + " may not be read. Ask its owner for permission, or open a copy.", e);
     } catch (IOException e) {
       throw unreadable(name + " cannot be read (" + e.getMessage() + "). Try a copy of it.", e);
     }
@@ -59,14 +58,19 @@ public final class CaseStore {
     }
     if (!Files.isDirectory(folderOf(file))) {
       throw notSaved(
-          name + " was not saved: the folder " + folderOf(file) + " does not exist. Choose another"
+          name
+              + " was not saved: the folder "
+              + folderOf(file)
+              + " does not exist. Choose another"
               + " folder.",
           null);
     }
     byte[] bytes = CaseCodec.toBytes(c);
     if (bytes.length > CaseCodec.MAX_BYTES) {
       throw notSaved(
-          name + " was not saved: the case is larger than " + CaseCodec.MAX_BYTES / 1_000_000
+          name
+              + " was not saved: the case is larger than "
+              + CaseCodec.MAX_BYTES / 1_000_000
               + " MB and could not be opened again. Shorten its texts.",
           null);
     }

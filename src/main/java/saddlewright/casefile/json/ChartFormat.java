@@ -21,8 +21,7 @@ final class ChartFormat {
   private ChartFormat() {}
 
   static ArchChart read(MembersIn arch, Arch which) {
-    Map<Tooth, ToothFindings> teeth =
-        arch.objectsByTooth("teeth", which, ChartFormat::readTooth);
+    Map<Tooth, ToothFindings> teeth = arch.objectsByTooth("teeth", which, ChartFormat::readTooth);
     SoftTissues tissues =
         arch.object("softTissues", m -> readTissues(m, which)).orElse(SoftTissues.UNCHARTED);
     return new ArchChart(which, teeth, tissues);

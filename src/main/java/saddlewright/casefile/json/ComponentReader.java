@@ -134,10 +134,7 @@ interface ComponentReader {
             "Give a form of the " + arch.code() + " arch, or move the component to the other one.");
       }
       return new MajorConnector(
-          id,
-          form,
-          m.span(arch),
-          m.object("shape", Kinds::shape).orElse(ConnectorShape.DEFAULT));
+          id, form, m.span(arch), m.object("shape", Kinds::shape).orElse(ConnectorShape.DEFAULT));
     }
 
     private static ConnectorShape shape(MembersIn m) {
@@ -151,8 +148,7 @@ interface ComponentReader {
     }
 
     private static Component retentionMesh(MembersIn m, ComponentId id, Arch arch) {
-      return new RetentionMesh(
-          id, m.span(arch), m.requiredWord("form", RetentionMesh.Form.class));
+      return new RetentionMesh(id, m.span(arch), m.requiredWord("form", RetentionMesh.Form.class));
     }
 
     private static Component finishLine(MembersIn m, ComponentId id, Arch arch) {

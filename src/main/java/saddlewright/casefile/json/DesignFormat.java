@@ -41,8 +41,7 @@ final class DesignFormat {
   private static Component read(MembersIn design, JsonNode item, int index, Arch arch) {
     Place byNumber =
         design.place().item("components", String.valueOf(index), "component no. " + (index + 1));
-    ComponentId id =
-        MembersIn.peek(item, byNumber, m -> ComponentId.of(m.requiredText("id")));
+    ComponentId id = MembersIn.peek(item, byNumber, m -> ComponentId.of(m.requiredText("id")));
     Place at = placeOf(design.place(), id.value());
     String kind = MembersIn.peek(item, at, m -> m.requiredText("kind"));
     Optional<ComponentReader> reader = ComponentReader.of(kind);

@@ -290,9 +290,7 @@ final class MembersIn {
   <E extends Enum<E>> Map<E, Double> numbersByWord(String name, Class<E> type) {
     Map<E, Double> out = new EnumMap<>(type);
     Place at = place.member(name);
-    each(
-        name,
-        (key, value) -> out.put(word(key, at, type), number(value, at.member(key))));
+    each(name, (key, value) -> out.put(word(key, at, type), number(value, at.member(key))));
     return out;
   }
 
@@ -300,9 +298,7 @@ final class MembersIn {
       String name, Class<E> type, Class<V> values) {
     Map<E, V> out = new EnumMap<>(type);
     Place at = place.member(name);
-    each(
-        name,
-        (key, value) -> out.put(word(key, at, type), word(value, at.member(key), values)));
+    each(name, (key, value) -> out.put(word(key, at, type), word(value, at.member(key), values)));
     return out;
   }
 
@@ -312,8 +308,7 @@ final class MembersIn {
     Place at = place.member(name);
     each(
         name,
-        (key, value) ->
-            out.put(word(key, at, type), read(value, at.member(key), extras, reader)));
+        (key, value) -> out.put(word(key, at, type), read(value, at.member(key), extras, reader)));
     return out;
   }
 

@@ -40,8 +40,7 @@ final class WaiverFormat {
   /** A second waiver of the same finding is told apart by its number. */
   private static Place placeOf(Place top, String key, Map<String, Integer> seen) {
     int nth = seen.merge(key, 1, Integer::sum);
-    return top.item(
-        "waivers", nth == 1 ? key : key + "#" + nth, "waiver of \"" + key + "\"");
+    return top.item("waivers", nth == 1 ? key : key + "#" + nth, "waiver of \"" + key + "\"");
   }
 
   private static Waiver readOne(MembersIn m) {

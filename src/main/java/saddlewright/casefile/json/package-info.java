@@ -3,7 +3,7 @@
  * hand and published as {@code docs/case-schema.json}; it does not follow the shape of the classes,
  * so that either can change without the other. No other package knows it.
  *
- * <p>Nothing here judges a design: an unwise one is read and written like any other. What is refused
- * is the impossible, in words that name the place.
+ * <p>Nothing here judges a design: an unwise one is read and written like any other. What is
+ * refused is the impossible, in words that name the place.
  */
 package saddlewright.casefile.json;

@@ -131,8 +131,7 @@ class BadInputTest {
         " is nested more than 64 levels deep, which no case is. Check that this is the right file.";
     assertRefused("[".repeat(5_000_000), Kind.TOO_LARGE, sentences);
     assertRefused("{\"a\":".repeat(1_000_000), Kind.TOO_LARGE, sentences);
-    assertRefused(
-        file("'x':" + "[".repeat(64) + "]".repeat(64)), Kind.TOO_LARGE, sentences);
+    assertRefused(file("'x':" + "[".repeat(64) + "]".repeat(64)), Kind.TOO_LARGE, sentences);
   }
 
   @Test

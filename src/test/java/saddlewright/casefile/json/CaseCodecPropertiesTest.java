@@ -50,8 +50,7 @@ class CaseCodecPropertiesTest {
     StringBuilder text = new StringBuilder(CaseCodec.toJson(c));
     String junk = "{}[]\",:0-.eNaI9tn\\";
     for (int i = 0; i <= random.nextInt(3); i++) {
-      text.setCharAt(
-          random.nextInt(text.length()), junk.charAt(random.nextInt(junk.length())));
+      text.setCharAt(random.nextInt(text.length()), junk.charAt(random.nextInt(junk.length())));
     }
     try {
       CaseCodec.fromJson(text.toString(), "c.json");
@@ -61,7 +60,8 @@ class CaseCodecPropertiesTest {
   }
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void every_line_is_indented_by_pairs_of_spaces_and_ends_with_a_line_feed(@ForAll("cases") Case c) {
+  void every_line_is_indented_by_pairs_of_spaces_and_ends_with_a_line_feed(
+      @ForAll("cases") Case c) {
     String json = CaseCodec.toJson(c);
     assertThat(json).endsWith("}\n").doesNotContain("\r");
     assertThat(json.lines()).allMatch(line -> line.indexOf(line.strip()) % 2 == 0);

@@ -15,8 +15,7 @@ import saddlewright.design.Rest;
 
 class CaseCodecTest {
 
-  private static final Case SMALL =
-      small();
+  private static final Case SMALL = small();
 
   private static Case small() {
     Case blank = Case.blank("R-1").withIdentity("R-1", "Lower left molar", "");
@@ -24,8 +23,7 @@ class CaseCodecTest {
         .with(
             blank
                 .chart(Arch.LOWER)
-                .with(
-                    Tooth.T36, ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED)))
+                .with(Tooth.T36, ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED)))
         .with(
             blank
                 .design(Arch.LOWER)

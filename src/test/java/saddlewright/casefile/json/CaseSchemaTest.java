@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
@@ -13,13 +14,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -54,8 +59,8 @@ import saddlewright.design.RetentionMesh;
 import saddlewright.design.Saddle;
 
 /**
- * Holds the published schema, docs/case-schema.json, against what is read and written. The schema is
- * judged by a JSON Schema validator that knows nothing of this program.
+ * Holds the published schema, docs/case-schema.json, against what is read and written. The schema
+ * is judged by a JSON Schema validator that knows nothing of this program.
  */
 class CaseSchemaTest {
   private static final Path SCHEMA_FILE = Path.of("docs/case-schema.json");
@@ -63,6 +68,30 @@ class CaseSchemaTest {
   private static final JsonNode TREE = tree();
   private static final JsonSchema SCHEMA =
       JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(TREE);
+
+  private static final JsonSchema STRICT =
+      JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(strict());
+
+  /** The schema with a ban on members that it does not describe. */
+  private static JsonNode strict() {
+    ObjectNode copy = TREE.deepCopy();
+    copy.remove("$id");
+    JsonNode definitions = copy.path("$defs");
+    List<JsonNode> closed = new ArrayList<>(List.of(copy));
+    for (String name :
+        List.of("toothFindings", "undercut", "connectorShape", "prescription", "waiver")) {
+      closed.add(definitions.path(name));
+    }
+    for (Arch arch : Arch.values()) {
+      JsonNode members = definitions.path(arch.code() + "Arch").path("properties");
+      closed.add(definitions.path(arch.code() + "Arch"));
+      closed.add(definitions.path(arch.code() + "Component"));
+      closed.add(members.path("design"));
+      closed.add(members.path("softTissues"));
+    }
+    closed.forEach(schema -> ((ObjectNode) schema).put("unevaluatedProperties", false));
+    return copy;
+  }
 
   private static JsonNode tree() {
     try {
@@ -81,9 +110,35 @@ class CaseSchemaTest {
     return ArbitraryCases.cases();
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void every_file_that_is_written_obeys_the_schema(@ForAll("cases") Case c) throws Exception {
     assertThat(faults(CaseCodec.toJson(c))).isEmpty();
+  }
+
+  @Provide
+  Arbitrary<Case> knownCases() {
+    return ArbitraryCases.knownCases();
+  }
+
+  @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
+  void every_member_that_is_written_is_described(@ForAll("knownCases") Case c) throws Exception {
+    assertThat(STRICT.validate(JSON.readTree(CaseCodec.toJson(c)))).isEmpty();
+  }
+
+  @Example
+  void every_member_that_is_described_is_written() throws IOException {
+    Set<String> written = new TreeSet<>();
+    for (Case c : ArbitraryCases.knownCases().sampleStream().limit(300).toList()) {
+      namesIn(JSON.readTree(CaseCodec.toJson(c)), written);
+    }
+    Set<String> described = new TreeSet<>();
+    TREE.findValues("properties").forEach(p -> p.fieldNames().forEachRemaining(described::add));
+    assertThat(written).containsAll(described);
+  }
+
+  private static void namesIn(JsonNode node, Set<String> names) {
+    node.fieldNames().forEachRemaining(names::add);
+    node.forEach(child -> namesIn(child, names));
   }
 
   @TestFactory
@@ -170,8 +225,7 @@ class CaseSchemaTest {
                 dynamicTest(
                     e.getKey(),
                     () ->
-                        assertThat(
-                                Arrays.stream(e.getValue().getEnumConstants()).map(Word::of))
+                        assertThat(Arrays.stream(e.getValue().getEnumConstants()).map(Word::of))
                             .containsExactlyElementsOf(words(e.getKey()))));
   }
 

@@ -39,8 +39,7 @@ class CaseStoreTest {
   }
 
   private static CaseFileException refusedLoad(Path file) {
-    CaseFileException e =
-        catchThrowableOfType(CaseFileException.class, () -> CaseStore.load(file));
+    CaseFileException e = catchThrowableOfType(CaseFileException.class, () -> CaseStore.load(file));
     assertThat(e).isNotNull();
     return e;
   }
@@ -110,8 +109,7 @@ class CaseStoreTest {
               AtomicFile.writeAndForce(full, bytes);
             });
     assertThat(refusedSave(file, onFullDisk))
-        .hasMessage(
-            "case.json was not saved: the disk is full. Make room, or save it elsewhere.");
+        .hasMessage("case.json was not saved: the disk is full. Make room, or save it elsewhere.");
     assertOldIsUntouched();
   }
 
@@ -154,9 +152,7 @@ class CaseStoreTest {
                 }));
     assertThat(e)
         .hasMessage(
-            "case.json was not saved: the folder "
-                + gone
-                + " is gone. Save it in another folder.");
+            "case.json was not saved: the folder " + gone + " is gone. Save it in another folder.");
   }
 
   @Test
@@ -168,8 +164,7 @@ class CaseStoreTest {
                 + nowhere
                 + " does not exist. Choose another folder.");
     assertThat(refusedLoad(nowhere.resolve("case.json")))
-        .hasMessage(
-            "case.json does not exist. Check the name and the folder, " + nowhere + ".");
+        .hasMessage("case.json does not exist. Check the name and the folder, " + nowhere + ".");
   }
 
   @Test
@@ -225,8 +220,7 @@ class CaseStoreTest {
   void a_case_too_large_to_be_opened_again_is_not_saved() throws Exception {
     CaseStore.save(OLD, file);
     Case large = OLD.withIdentity("OLD", "", "x".repeat(CaseCodec.MAX_BYTES));
-    assertThat(
-            catchThrowableOfType(CaseFileException.class, () -> CaseStore.save(large, file)))
+    assertThat(catchThrowableOfType(CaseFileException.class, () -> CaseStore.save(large, file)))
         .hasMessage(
             "case.json was not saved: the case is larger than 20 MB and could not be opened again."
                 + " Shorten its texts.");

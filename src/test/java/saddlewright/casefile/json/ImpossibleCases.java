@@ -157,7 +157,10 @@ final class ImpossibleCases {
               ": upper › softTissues: palate limit is 1000000.0; it must be a number from 20 to"
                   + " 80."
                   + CORRECT),
-          sample("an arch that is a list", "'upper':[]", ": upper: expected an object in braces, found []." + CORRECT),
+          sample(
+              "an arch that is a list",
+              "'upper':[]",
+              ": upper: expected an object in braces, found []." + CORRECT),
           sample(
               "components that are no list",
               "'upper':{'design':{'components':{}}}",
@@ -172,7 +175,10 @@ final class ImpossibleCases {
               "'waivers':[{'finding':'k','reason':'r','role':'tutor','date':'today'}]",
               ": waiver of \"k\" › date: \"today\" is not a date. Write it as year-month-day,"
                   + " 2026-03-31."),
-          sample("a title that is a number", "'title':7", ": title: expected text in quotes, found 7." + CORRECT),
+          sample(
+              "a title that is a number",
+              "'title':7",
+              ": title: expected text in quotes, found 7." + CORRECT),
           new Sample(
               "no reference",
               "{\"format\":\"saddlewright-case\",\"formatVersion\":1}",
