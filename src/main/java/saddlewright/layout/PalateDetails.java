@@ -64,7 +64,13 @@ final class PalateDetails {
 
   private Region area(Relief.Area area) {
     double front = ground.ridge().at(middle(), ground.ridge().lingualMargin(middle())).y();
-    double back = ground.form().palateLimit().box().minY();
+    boolean upper = ground.form().arch() == saddlewright.dentition.Arch.UPPER;
+    if (!upper
+        && area != Relief.Area.UNDER_LOWER_CONNECTOR
+        && area != Relief.Area.GINGIVAL_MARGINS) {
+      return Region.EMPTY;
+    }
+    double back = upper ? ground.form().palateLimit().box().minY() : front;
     return switch (area) {
       case PALATAL_TORUS ->
           Outline.ellipse(

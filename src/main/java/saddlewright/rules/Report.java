@@ -30,13 +30,14 @@ public record Report(List<Entry> entries) {
     entries = List.copyOf(entries);
   }
 
-  /** Judges both arches by the whole rule book. */
+  /** Judges both arches by the whole rule book; waivers do not answer a hard stop. */
   public static Report of(List<Situation> arches, List<Waiver> waivers) {
     List<Entry> out = new ArrayList<>();
     for (Situation s : arches) {
       for (Rule rule : RuleBook.rules()) {
         for (Finding f : rule.judge(s)) {
-          out.add(entry(f, waivers));
+          out.add(
+              rule.isHardStop() ? new Entry(f, State.OPEN, Optional.empty()) : entry(f, waivers));
         }
       }
     }
@@ -48,8 +49,7 @@ public record Report(List<Entry> entries) {
   }
 
   private static Entry entry(Finding f, List<Waiver> waivers) {
-    Optional<Waiver> w =
-        waivers.stream().filter(x -> x.findingKey().equals(f.key())).findFirst();
+    Optional<Waiver> w = waivers.stream().filter(x -> x.findingKey().equals(f.key())).findFirst();
     State state =
         w.map(x -> x.facts().equals(f.facts()) ? State.WAIVED : State.STALE).orElse(State.OPEN);
     return new Entry(f, state, w);

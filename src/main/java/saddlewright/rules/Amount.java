@@ -1,0 +1,26 @@
+package saddlewright.rules;
+
+import java.util.Locale;
+
+/** A number in words, with its unit, as findings show it. */
+public final class Amount {
+  private Amount() {}
+
+  /** Such as "2.1 mm"; hundredths only where they matter. */
+  public static String mm(double value) {
+    double tenths = value * 10;
+    String pattern =
+        Math.abs(tenths - Math.rint(tenths)) > 0.2 && value < 1 ? "%.2f mm" : "%.1f mm";
+    String s = String.format(Locale.ROOT, pattern, value);
+    return s.endsWith(".0 mm") ? s.replace(".0 mm", " mm") : s;
+  }
+
+  public static String atLeastMm(double value) {
+    return "at least " + mm(value);
+  }
+
+  /** Such as "1 rest" or "2 rests". */
+  public static String of(long count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,36 @@
+package saddlewright.rules;
+
+/** The works that rules and thresholds cite, each written once. */
+public final class Literature {
+  /** Several sets of British undergraduate revision cards that agree with each other. */
+  public static final String BRITISH_NOTES =
+      "British undergraduate teaching notes on partial denture design (several sets)";
+
+  public static final String BDJ_SERIES =
+      "Davenport, Basker, Heath, Ralph and Glantz, Removable partial dentures, Br Dent J 2000-2001";
+  public static final String BDJ_CLASPS = "Davenport et al., Clasp design, Br Dent J 2001;190 no 2";
+  public static final String BDJ_INDIRECT =
+      "Davenport et al., Indirect retention, Br Dent J 2001;190";
+  public static final String BDJ_PREPARATION =
+      "teaching slides drawn from Davenport et al., Tooth preparation, Br Dent J 2001;190";
+  public static final String OKLAHOMA =
+      "University of Oklahoma, removable partial denture review questions";
+  public static final String ANKARA = "Ankara University, textbook of removable partial dentures";
+  public static final String DALHOUSIE = "Dalhousie University, RPD manual";
+  public static final String WESTERN_AUSTRALIA =
+      "University of Western Australia, lecture notes on partial denture design";
+  public static final String STRATTON =
+      "Stratton and Wiebelt, Atlas of Removable Partial Denture Design, 1988, as quoted by a"
+          + " laboratory";
+  public static final String STEWART_NOTES =
+      "student notes of Stewart's Clinical Removable Partial Prosthodontics";
+  public static final String MCCRACKEN_NOTES =
+      "teaching notes of McCracken's Removable Partial Prosthodontics";
+  public static final String ELIASON = "Eliason, J Prosthet Dent 1983;49";
+  public static final String KROL = "Krol 1973 on the RPI clasp";
+  public static final String NEURONS =
+      "teaching notes on the requirements of a clasp unit, agreeing with McCracken";
+  public static final String EXAM_NOTES = "North American board examination notes";
+
+  private Literature() {}
+}

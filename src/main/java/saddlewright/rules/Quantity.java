@@ -1,0 +1,45 @@
+package saddlewright.rules;
+
+/** A quantity for which a school sets a limit. */
+public enum Quantity {
+  REST_CLEARANCE_LEAST("room above a rest seat, least", "mm"),
+  REST_CLEARANCE("room above a rest seat", "mm"),
+  RESTS_PER_DENTURE("rests on a denture", ""),
+  LONG_SPAN("teeth replaced in a long anterior span", ""),
+  CAST_ARM_LENGTH_LEAST("length of a cast cobalt-chromium arm from above, least", "mm"),
+  CAST_ARM_LENGTH("length of a cast cobalt-chromium arm from above", "mm"),
+  UNDERCUT_CAST("undercut for cast cobalt-chromium", "mm"),
+  UNDERCUT_WROUGHT_GOLD("undercut for wrought gold", "mm"),
+  UNDERCUT_WROUGHT_STEEL("undercut for wrought stainless steel", "mm"),
+  UNDERCUT_LATITUDE("latitude in the depth of an undercut", "mm"),
+  BAR_ARM_MARGIN("a gingivally approaching arm clear of the gingival margin", "mm"),
+  BAR_ARM_SULCUS("buccal sulcus for a gingivally approaching arm", "mm"),
+  TISSUE_UNDERCUT("tissue undercut under a gingivally approaching arm, most", "mm"),
+  LINGUAL_BAR_DEPTH_LEAST("lingual depth for a lingual bar, least", "mm"),
+  LINGUAL_BAR_DEPTH("lingual depth for a lingual bar", "mm"),
+  SUBLINGUAL_BAR_DEPTH("lingual depth for a sublingual bar", "mm"),
+  LOWER_BORDER("lower connector clear of gingival margins", "mm"),
+  UPPER_BORDER_LEAST("upper connector clear of gingival margins, least", "mm"),
+  UPPER_BORDER("upper connector clear of gingival margins", "mm"),
+  STRAP_WIDTH("palatal strap, front to back", "mm"),
+  RING_OPENING("opening of a ring, front to back", "mm"),
+  MINOR_SPACING("between two minor connectors", "mm"),
+  INDIRECT_DISTANCE("indirect retainer beyond the axis", "mm"),
+  MOBILITY("mobility of an abutment, most", "grade");
+
+  private final String words;
+  private final String unit;
+
+  Quantity(String words, String unit) {
+    this.words = words;
+    this.unit = unit;
+  }
+
+  public String words() {
+    return words;
+  }
+
+  public String unit() {
+    return unit;
+  }
+}

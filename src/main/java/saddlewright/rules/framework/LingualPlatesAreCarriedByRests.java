@@ -1,0 +1,85 @@
+package saddlewright.rules.framework;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import saddlewright.dentition.RestSite;
+import saddlewright.dentition.Side;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.ConnectorForm;
+import saddlewright.design.DesignEdit;
+import saddlewright.design.MajorConnector;
+import saddlewright.design.Rest;
+import saddlewright.design.Subject;
+import saddlewright.rules.Claim;
+import saddlewright.rules.Draft;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Literature;
+import saddlewright.rules.Naming;
+import saddlewright.rules.NewRest;
+import saddlewright.rules.Rule;
+import saddlewright.rules.Severity;
+import saddlewright.rules.Situation;
+import saddlewright.rules.Source;
+
+/** A plate on sloping front teeth slides down and pushes them forward unless rests carry it. */
+public final class LingualPlatesAreCarriedByRests implements Rule {
+  private static final Claim CLAIM =
+      new Claim(
+          "lingual-plates-are-carried-by-rests",
+          "A lingual plate or dental bar is carried by a rest on a canine or premolar on each"
+              + " side.",
+          Severity.MUST,
+          Source.read(Literature.OKLAHOMA));
+
+  @Override
+  public Claim stated() {
+    return CLAIM;
+  }
+
+  @Override
+  public List<Finding> judge(Situation s) {
+    List<Finding> out = new ArrayList<>();
+    for (MajorConnector m : s.design().all(MajorConnector.class)) {
+      boolean plate =
+          m.form() == ConnectorForm.LINGUAL_PLATE || m.form() == ConnectorForm.DENTAL_BAR;
+      List<Side> bare = Stream.of(Side.values()).filter(side -> !isCarried(s, side)).toList();
+      if (plate && !bare.isEmpty()) {
+        Draft d =
+            finding(Naming.of(m), Subject.of(s.arch(), m))
+                .fact("no rest carries it on a canine or premolar of each side")
+                .measured(2 - bare.size() + " of 2 sides carried", "both sides carried");
+        List<Tooth> teeth = bare.stream().flatMap(side -> carrier(s, side).stream()).toList();
+        if (teeth.size() == bare.size()) {
+          d.remedy("Add rests at its ends", rests(s, teeth));
+        }
+        out.add(d.done());
+      }
+    }
+    return out;
+  }
+
+  private static boolean isCarried(Situation s, Side side) {
+    return s.design().stream(Rest.class)
+        .anyMatch(
+            r -> r.tooth().side() == side && (r.tooth().isCanine() || r.tooth().isPremolar()));
+  }
+
+  private static Optional<Tooth> carrier(Situation s, Side side) {
+    return s.chart().standing().stream()
+        .filter(t -> t.side() == side && (t.isCanine() || t.isPremolar()))
+        .min(Comparator.comparingInt(Tooth::position));
+  }
+
+  private static DesignEdit rests(Situation s, List<Tooth> teeth) {
+    return new DesignEdit.Several(
+        teeth.stream()
+            .map(
+                t ->
+                    NewRest.edit(
+                        s, t, t.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL))
+            .toList());
+  }
+}

@@ -1,0 +1,49 @@
+package saddlewright.rules.indirect;
+
+import java.util.List;
+import saddlewright.design.Clasp;
+import saddlewright.design.Subject;
+import saddlewright.rules.Amount;
+import saddlewright.rules.Claim;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Literature;
+import saddlewright.rules.Rule;
+import saddlewright.rules.Severity;
+import saddlewright.rules.Situation;
+import saddlewright.rules.Source;
+
+/** An indirect retainer acts only while clasps hold the axis down. */
+public final class IndirectRetentionHasTwoClasps implements Rule {
+  private static final Claim CLAIM =
+      new Claim(
+          "indirect-retention-has-two-clasps",
+          "Where a saddle may lift, at least two clasps hold the axis.",
+          Severity.MUST,
+          Source.read(Literature.BDJ_INDIRECT));
+
+  /** Two points make an axis. */
+  private static final int LEAST = 2;
+
+  @Override
+  public Claim stated() {
+    return CLAIM;
+  }
+
+  @Override
+  public List<Finding> judge(Situation s) {
+    long clasps =
+        s.design().stream(Clasp.class)
+            .filter(c -> s.chart().stands(c.tooth()))
+            .map(Clasp::tooth)
+            .distinct()
+            .count();
+    if (clasps >= LEAST || IndirectNeed.saddles(s).isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        finding(s.arch().code() + " denture", Subject.of(s.arch()))
+            .fact("too few clasps to hold the axis about which its saddles lift")
+            .measured(Amount.of(clasps, "clasp"), "at least " + Amount.of(LEAST, "clasp"))
+            .done());
+  }
+}

@@ -1,0 +1,88 @@
+package saddlewright.rules.indirect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import saddlewright.design.ConnectorForm;
+import saddlewright.design.Saddle;
+import saddlewright.design.Subject;
+import saddlewright.mechanics.IndirectRetention;
+import saddlewright.rules.Amount;
+import saddlewright.rules.Claim;
+import saddlewright.rules.Draft;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Literature;
+import saddlewright.rules.Naming;
+import saddlewright.rules.Quantity;
+import saddlewright.rules.Rule;
+import saddlewright.rules.Severity;
+import saddlewright.rules.Situation;
+import saddlewright.rules.Source;
+
+/** A rest beyond the clasp axis turns the clasps into the brake of a lifting saddle. */
+public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
+  private static final Claim CLAIM =
+      new Claim(
+          "lifting-saddles-have-an-indirect-retainer",
+          "Free-end saddles and long Class IV saddles have an indirect retainer.",
+          Severity.MUST,
+          Source.read(
+              Literature.OKLAHOMA
+                  + "; every British expert asked agreed (quoted by Öwall et al., Int J Prosthodont"
+                  + " 2002;15:371-378)"));
+
+  @Override
+  public Claim stated() {
+    return CLAIM;
+  }
+
+  @Override
+  public List<Finding> judge(Situation s) {
+    if (!IndirectNeed.declared(s).isEmpty()) {
+      return List.of();
+    }
+    List<Finding> out = new ArrayList<>();
+    for (Saddle saddle : IndirectNeed.saddles(s)) {
+      IndirectNeed.facts(s, saddle).flatMap(f -> judge(s, saddle, f)).ifPresent(out::add);
+    }
+    return out;
+  }
+
+  private Optional<Finding> judge(Situation s, Saddle saddle, IndirectRetention facts) {
+    double least = s.profile().limit(Quantity.INDIRECT_DISTANCE);
+    double best =
+        facts.rests().stream()
+            .mapToDouble(IndirectRetention.Reach::distance)
+            .max()
+            .orElse(Double.NEGATIVE_INFINITY);
+    boolean served = best >= least;
+    List<IndirectSite> sites = IndirectSite.best(s, facts);
+    if (!served && sites.isEmpty() && isPalateAlone(s)) {
+      return Optional.empty();
+    }
+    Draft d =
+        finding(Naming.of(saddle), Subject.of(s.arch(), saddle))
+            .fact(
+                served
+                    ? "a rest beyond the "
+                        + s.profile().axis().words()
+                        + " can serve as indirect retainer but is not marked as one"
+                    : "no indirect retainer beyond the " + s.profile().axis().words())
+            .measured(
+                served
+                    ? "0 marked, nearest fit rest " + Amount.mm(best) + " beyond"
+                    : "0 rests " + Amount.mm(least) + " or more beyond it",
+                "1 indirect retainer")
+            .weighing(served ? Severity.CONSIDER : Severity.MUST);
+    sites.forEach(x -> d.remedy(x.label(), x.edit(s)));
+    return Optional.of(d.done());
+  }
+
+  /** Where no tooth can serve, the covered palate takes the part of an indirect retainer. */
+  private static boolean isPalateAlone(Situation s) {
+    return s.design()
+        .majorConnector()
+        .filter(m -> m.form() == ConnectorForm.PALATAL_PLATE)
+        .isPresent();
+  }
+}

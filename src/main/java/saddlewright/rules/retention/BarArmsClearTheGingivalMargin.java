@@ -1,0 +1,55 @@
+package saddlewright.rules.retention;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import saddlewright.design.Clasp;
+import saddlewright.design.Subject;
+import saddlewright.layout.Laid;
+import saddlewright.layout.Measure;
+import saddlewright.rules.Amount;
+import saddlewright.rules.Claim;
+import saddlewright.rules.Clearance;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Literature;
+import saddlewright.rules.Naming;
+import saddlewright.rules.Quantity;
+import saddlewright.rules.Rule;
+import saddlewright.rules.Severity;
+import saddlewright.rules.Situation;
+import saddlewright.rules.Source;
+
+/** A bar arm that runs close to the margin traps food and inflames it. */
+public final class BarArmsClearTheGingivalMargin implements Rule {
+  private static final Claim CLAIM =
+      new Claim(
+          "bar-arms-clear-the-gingival-margin",
+          "A gingivally approaching arm runs at least 3 mm below the gingival margin.",
+          Severity.MUST,
+          Source.read(Literature.ELIASON + "; " + Literature.STRATTON));
+
+  @Override
+  public Claim stated() {
+    return CLAIM;
+  }
+
+  @Override
+  public List<Finding> judge(Situation s) {
+    List<Finding> out = new ArrayList<>();
+    double least = s.profile().limit(Quantity.BAR_ARM_MARGIN);
+    for (Laid laid : s.layout().all(Clasp.class)) {
+      Clasp c = (Clasp) laid.component();
+      OptionalDouble clear = laid.measure(Measure.MARGIN_CLEARANCE);
+      if (c.form().isGingivallyApproaching()
+          && clear.isPresent()
+          && clear.getAsDouble() < least - Clearance.MEASURING_ERROR_MM) {
+        out.add(
+            finding(c.tooth().toString(), Subject.of(s.arch(), c))
+                .fact("the " + Naming.of(c) + " runs close to the gingival margin")
+                .measured(Amount.mm(clear.getAsDouble()), Amount.atLeastMm(least))
+                .done());
+      }
+    }
+    return out;
+  }
+}
