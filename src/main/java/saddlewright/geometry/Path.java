@@ -12,15 +12,26 @@ import java.util.List;
 public final class Path {
   private final List<Point> points;
   private final double[] run;
+  private final double[] xs;
+  private final double[] ys;
 
   private Path(List<Point> points) {
     if (points.size() < 2) {
       throw new IllegalArgumentException("a path needs at least two points");
     }
     this.points = List.copyOf(points);
-    this.run = new double[points.size()];
-    for (int i = 1; i < run.length; i++) {
-      run[i] = run[i - 1] + points.get(i - 1).distanceTo(points.get(i));
+    int n = points.size();
+    this.run = new double[n];
+    this.xs = new double[n];
+    this.ys = new double[n];
+    for (int i = 0; i < n; i++) {
+      xs[i] = points.get(i).x();
+      ys[i] = points.get(i).y();
+      if (i > 0) {
+        double dx = xs[i] - xs[i - 1];
+        double dy = ys[i] - ys[i - 1];
+        run[i] = run[i - 1] + Math.sqrt(dx * dx + dy * dy);
+      }
     }
   }
 
@@ -111,15 +122,20 @@ public final class Path {
   public double arcNearest(Point p) {
     double best = Double.POSITIVE_INFINITY;
     double arc = 0;
-    for (int i = 0; i + 1 < points.size(); i++) {
-      Point a = points.get(i);
-      Vector ab = a.to(points.get(i + 1));
-      double len2 = ab.dot(ab);
-      double t = len2 == 0 ? 0 : Math.max(0, Math.min(1, a.to(p).dot(ab) / len2));
-      double d = a.plus(ab.times(t)).distanceTo(p);
-      if (d < best) {
-        best = d;
-        arc = run[i] + t * Math.sqrt(len2);
+    // Bare numbers, since layout asks this thousands of times for one edit.
+    for (int i = 0; i + 1 < xs.length; i++) {
+      double dx = xs[i + 1] - xs[i];
+      double dy = ys[i + 1] - ys[i];
+      double px = p.x() - xs[i];
+      double py = p.y() - ys[i];
+      double len2 = dx * dx + dy * dy;
+      double t = len2 == 0 ? 0 : Math.max(0, Math.min(1, (px * dx + py * dy) / len2));
+      double ex = px - t * dx;
+      double ey = py - t * dy;
+      double d2 = ex * ex + ey * ey;
+      if (d2 < best) {
+        best = d2;
+        arc = run[i] + t * (run[i + 1] - run[i]);
       }
     }
     return arc;
@@ -196,8 +212,10 @@ public final class Path {
   public Outline ribbon(double widthAtStart, double widthAtEnd) {
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
-    for (Point p : sampled(0.3)) {
-      double arc = arcNearest(p);
+    int n = Math.max(1, (int) Math.ceil(length() / 0.3));
+    for (int i = 0; i <= n; i++) {
+      double arc = length() * i / n;
+      Point p = at(arc);
       double half = (widthAtStart + (widthAtEnd - widthAtStart) * arc / length()) / 2;
       Vector n = tangentAt(arc).quarterTurn().times(half);
       left.add(p.plus(n));

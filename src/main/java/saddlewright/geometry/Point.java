@@ -29,7 +29,9 @@ public record Point(double x, double y) {
 
   /** Distance in millimetres. */
   public double distanceTo(Point other) {
-    return Math.hypot(other.x - x, other.y - y);
+    double dx = other.x - x;
+    double dy = other.y - y;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** The point that lies the given share of the way to the other (0 here, 1 there). */
