@@ -212,9 +212,9 @@ public final class Path {
   public Outline ribbon(double widthAtStart, double widthAtEnd) {
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
-    int n = Math.max(1, (int) Math.ceil(length() / 0.3));
-    for (int i = 0; i <= n; i++) {
-      double arc = length() * i / n;
+    int steps = Math.max(1, (int) Math.ceil(length() / 0.3));
+    for (int i = 0; i <= steps; i++) {
+      double arc = length() * i / steps;
       Point p = at(arc);
       double half = (widthAtStart + (widthAtEnd - widthAtStart) * arc / length()) / 2;
       Vector n = tangentAt(arc).quarterTurn().times(half);
