@@ -63,6 +63,19 @@ final class PalateDetails {
   }
 
   private Region area(Relief.Area area) {
+    return switch (area) {
+      case UNDER_LOWER_CONNECTOR ->
+          ground.connector().map(c -> c.body().grown(-0.7)).orElse(Region.EMPTY);
+      case GINGIVAL_MARGINS -> crossings();
+      // A lower arch has no palate; a file may still say so.
+      default ->
+          ground.form().arch() == saddlewright.dentition.Arch.UPPER
+              ? palatal(area)
+              : Region.EMPTY;
+    };
+  }
+
+  private Region palatal(Relief.Area area) {
     double front = ground.ridge().at(middle(), ground.ridge().lingualMargin(middle())).y();
     boolean upper = ground.form().arch() == saddlewright.dentition.Arch.UPPER;
     if (!upper
@@ -91,9 +104,7 @@ final class PalateDetails {
               Path.of(
                   new Point(0, front + 2 * PAPILLA_HALF_LENGTH + 2), new Point(0, back - 2)),
               RAPHE_WIDTH);
-      case UNDER_LOWER_CONNECTOR ->
-          ground.connector().map(c -> c.body().grown(-0.7)).orElse(Region.EMPTY);
-      case GINGIVAL_MARGINS -> crossings();
+      default -> Region.EMPTY;
     };
   }
 

@@ -1,0 +1,23 @@
+package saddlewright.prescription;
+
+/** A step of the trade's order of design, by which a component schedule is grouped. */
+public enum Category {
+  SADDLES("Saddles"),
+  SUPPORT("Support"),
+  RETENTION("Retention"),
+  BRACING("Bracing and reciprocation"),
+  CONNECTORS("Connectors"),
+  INDIRECT_RETENTION("Indirect retention"),
+  OTHER("Notes and other");
+
+  private final String title;
+
+  Category(String title) {
+    this.title = title;
+  }
+
+  /** Heading in a schedule. */
+  public String title() {
+    return title;
+  }
+}
