@@ -3,58 +3,134 @@ package saddlewright.casefile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Locale;
+import java.util.UUID;
 
 /**
- * Writes a whole file or nothing: into a temporary file in the same folder, forced to the disk, then
- * moved over the old one. When anything fails the old file stays as it was.
+ * Replaces a file as a whole: the new content is written beside it, forced to the disk and moved
+ * into its place, so that at any moment either the old or the new content is there.
  */
 public final class AtomicFile {
-  private AtomicFile() {}
+  /** Puts bytes into an existing, empty file and forces them to the disk. */
+  @FunctionalInterface
+  public interface Writing {
+    void write(Path file, byte[] bytes) throws IOException;
+  }
 
-  /** Replaces the file's content; what fails is thrown as the file system says it. */
-  public static void write(Path file, byte[] content) throws IOException {
-    Path target = real(file.toAbsolutePath());
-    if (Files.isDirectory(target)) {
-      throw new java.nio.file.FileSystemException(
-          file.toString(), null, "it is a folder; give the name of a file");
+  private final Writing writing;
+
+  public AtomicFile() {
+    this(AtomicFile::writeAndForce);
+  }
+
+  /** Writes by another primitive; for trying what happens when a disk fails. */
+  public AtomicFile(Writing writing) {
+    this.writing = writing;
+  }
+
+  /**
+   * Replaces or creates a file.
+   *
+   * @throws CaseFileException with sentences to show, when it cannot be written; what was there is
+   *     then untouched
+   */
+  public static void write(Path file, byte[] bytes) throws CaseFileException {
+    new AtomicFile().save(file, bytes);
+  }
+
+  /** As {@link #write}, by this writer's primitive. */
+  public void save(Path file, byte[] bytes) throws CaseFileException {
+    String name = nameOf(file);
+    if (Files.isDirectory(file)) {
+      throw notSaved(name + " is a folder. Choose a file name inside it.", null);
     }
-    Path temporary =
-        Files.createTempFile(target.getParent(), "." + target.getFileName(), ".part");
+    if (!Files.isDirectory(folderOf(file))) {
+      throw notSaved(
+          name
+              + " was not saved: the folder "
+              + folderOf(file)
+              + " does not exist. Choose another folder.",
+          null);
+    }
     try {
-      try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
-        ByteBuffer bytes = ByteBuffer.wrap(content);
-        while (bytes.hasRemaining()) {
-          channel.write(bytes);
-        }
-        channel.force(true);
-      }
-      keepPermissions(target, temporary);
-      move(temporary, target);
+      replace(file, bytes);
+    } catch (IOException e) {
+      throw notSaved(name + " was not saved: " + reason(e, file), e);
+    }
+  }
+
+  private static String reason(IOException e, Path file) {
+    String said = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
+    if (said.contains("no space") || said.contains("not enough space") || said.contains("quota")) {
+      return "the disk is full. Make room, or save it elsewhere.";
+    }
+    if (Files.exists(file) && !Files.isWritable(file) && Files.isWritable(folderOf(file))) {
+      return "the file is write-protected. Save it under another name.";
+    }
+    if (e instanceof AccessDeniedException || said.contains("read-only")) {
+      return "the folder " + folderOf(file) + " may not be written to. Save it in another folder.";
+    }
+    if (e instanceof NoSuchFileException) {
+      return "the folder " + folderOf(file) + " is gone. Save it in another folder.";
+    }
+    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
+    return "the disk reports \"" + reason + "\". Save it elsewhere.";
+  }
+
+  private static String nameOf(Path file) {
+    Path name = file.getFileName();
+    return name == null ? file.toString() : name.toString();
+  }
+
+  private static Path folderOf(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    return folder == null ? file.toAbsolutePath() : folder;
+  }
+
+  private static CaseFileException notSaved(String sentences, Throwable cause) {
+    return new CaseFileException(CaseFileException.Kind.NOT_SAVED, sentences, cause);
+  }
+
+  /**
+   * Replaces or creates the file; a link is followed.
+   *
+   * @throws IOException when that fails; the file is then as it was, and nothing is left beside it
+   */
+  private void replace(Path file, byte[] bytes) throws IOException {
+    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    // The move would pass over a write protection that stands on the file and not on the folder.
+    if (Files.exists(target) && !Files.isWritable(target)) {
+      throw new AccessDeniedException(target.toString());
+    }
+    Path fresh = createBeside(target);
+    try {
+      writing.write(fresh, bytes);
+      keepPermissions(target, fresh);
+      move(fresh, target);
     } finally {
-      Files.deleteIfExists(temporary);
+      Files.deleteIfExists(fresh);
     }
+    forceFolder(target.getParent());
   }
 
-  /** A link is followed, so that it is not replaced by a file. */
-  private static Path real(Path file) throws IOException {
-    return Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file;
-  }
-
-  /** Temporary files are private to their owner; the written one is as the old one was. */
-  private static void keepPermissions(Path old, Path temporary) throws IOException {
-    if (!Files.getFileStore(temporary).supportsFileAttributeView("posix")) {
-      return;
+  public static void writeAndForce(Path file, byte[] bytes) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      ByteBuffer left = ByteBuffer.wrap(bytes);
+      while (left.hasRemaining()) {
+        channel.write(left);
+      }
+      channel.force(true);
     }
-    Files.setPosixFilePermissions(
-        temporary,
-        Files.exists(old)
-            ? Files.getPosixFilePermissions(old)
-            : java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
   }
 
   private static void move(Path from, Path to) throws IOException {
@@ -62,6 +138,40 @@ public final class AtomicFile {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** A new empty file; a case is as private as the user's other new files. */
+  private static Path createBeside(Path target) throws IOException {
+    while (true) {
+      String name = ".saddlewright-" + UUID.randomUUID() + ".tmp";
+      try {
+        return Files.createFile(target.resolveSibling(name));
+      } catch (FileAlreadyExistsException e) {
+        // Another name, then.
+      }
+    }
+  }
+
+  /** A file that is replaced keeps the permissions that it had. */
+  private static void keepPermissions(Path old, Path fresh) {
+    PosixFileAttributeView view = Files.getFileAttributeView(old, PosixFileAttributeView.class);
+    if (view == null || Files.notExists(old)) {
+      return;
+    }
+    try {
+      Files.setPosixFilePermissions(fresh, view.readAttributes().permissions());
+    } catch (IOException e) {
+      // Some mounted disks have fixed permissions; the content matters more.
+    }
+  }
+
+  /** Makes the move itself durable, where folders can be opened for that. */
+  private static void forceFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Windows does not open folders; the file itself has been forced.
     }
   }
 }

@@ -3,11 +3,10 @@ package saddlewright.casefile.json;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Locale;
+import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseFileException.Kind;
@@ -52,51 +51,17 @@ public final class CaseStore {
   }
 
   static void save(Case c, Path file, AtomicFile writer) throws CaseFileException {
-    String name = nameOf(file);
-    if (Files.isDirectory(file)) {
-      throw notSaved(name + " is a folder. Choose a file name inside it.", null);
-    }
-    if (!Files.isDirectory(folderOf(file))) {
-      throw notSaved(
-          name
-              + " was not saved: the folder "
-              + folderOf(file)
-              + " does not exist. Choose another"
-              + " folder.",
-          null);
-    }
     byte[] bytes = CaseCodec.toBytes(c);
     if (bytes.length > CaseCodec.MAX_BYTES) {
-      throw notSaved(
-          name
+      throw new CaseFileException(
+          Kind.NOT_SAVED,
+          nameOf(file)
               + " was not saved: the case is larger than "
               + CaseCodec.MAX_BYTES / 1_000_000
               + " MB and could not be opened again. Shorten its texts.",
           null);
     }
-    try {
-      writer.replace(file, bytes);
-    } catch (IOException e) {
-      throw notSaved(name + " was not saved: " + reason(e, file), e);
-    }
-  }
-
-  private static String reason(IOException e, Path file) {
-    String said = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
-    if (said.contains("no space") || said.contains("not enough space") || said.contains("quota")) {
-      return "the disk is full. Make room, or save it elsewhere.";
-    }
-    if (Files.exists(file) && !Files.isWritable(file) && Files.isWritable(folderOf(file))) {
-      return "the file is write-protected. Save it under another name.";
-    }
-    if (e instanceof AccessDeniedException || said.contains("read-only")) {
-      return "the folder " + folderOf(file) + " may not be written to. Save it in another folder.";
-    }
-    if (e instanceof NoSuchFileException) {
-      return "the folder " + folderOf(file) + " is gone. Save it in another folder.";
-    }
-    String reason = e instanceof FileSystemException f ? f.getReason() : e.getMessage();
-    return "the disk reports \"" + reason + "\". Save it elsewhere.";
+    writer.save(file, bytes);
   }
 
   private static String nameOf(Path file) {
@@ -111,9 +76,5 @@ public final class CaseStore {
 
   private static CaseFileException unreadable(String sentences, Throwable cause) {
     return new CaseFileException(Kind.UNREADABLE, sentences, cause);
-  }
-
-  private static CaseFileException notSaved(String sentences, Throwable cause) {
-    return new CaseFileException(Kind.NOT_SAVED, sentences, cause);
   }
 }
