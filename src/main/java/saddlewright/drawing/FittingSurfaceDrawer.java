@@ -8,7 +8,7 @@ import saddlewright.layout.Laid;
 
 /** Draws what is done to the fitting surface: dams, beading and relief. */
 final class FittingSurfaceDrawer {
-  private static final double DAM_WIDTH = 0.2;
+  private static final double DAM_WIDTH = 0.14;
   private static final double RELIEF_PITCH = 0.95;
 
   private final Laid laid;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import saddlewright.design.Subject;
 import saddlewright.geometry.Outline;
+import saddlewright.geometry.Path;
 import saddlewright.layout.Laid;
 
 /** The clear area by which a component can be picked on the sheet. */
@@ -22,13 +23,24 @@ final class Grip {
     List<Outline> rings = new ArrayList<>(laid.body().boundaries());
     if (rings.isEmpty()) {
       laid.details().stream()
-          .filter(p -> p.length() > 0.5)
-          .map(p -> p.ribbon(LINE_WIDTH, LINE_WIDTH))
+          .filter(p -> p.length() > 1)
+          .map(Grip::along)
           .limit(1)
           .forEach(rings::add);
     }
     return rings.isEmpty()
         ? List.of()
         : List.of(new Mark.Fill(Layer.COMPONENTS, ink, Optional.of(subject), rings, 0));
+  }
+
+  private static Outline along(Path line) {
+    boolean loop = line.start().distanceTo(line.end()) < 0.5;
+    Path open = loop ? line.between(0, 0.45 * line.length()) : line;
+    Path coarse = Path.through(open.sampled(1.5));
+    return Outline.of(
+        coarse
+            .offset(LINE_WIDTH / 2)
+            .then(coarse.offset(-LINE_WIDTH / 2).reversed())
+            .points());
   }
 }

@@ -29,6 +29,7 @@ public record Point(double x, double y) {
 
   /** Distance in millimetres. */
   public double distanceTo(Point other) {
+    // Not hypot: the millimetres of a mouth cannot overflow, and this is called very often.
     double dx = other.x - x;
     double dy = other.y - y;
     return Math.sqrt(dx * dx + dy * dy);

@@ -24,11 +24,11 @@ final class BarCourse {
   /** How far past the abutment the bar leaves its lane, mm. */
   private static final double LEAD = 0.4;
   /** Length of the turn into a saddle, mm. */
-  private static final double TURN = 11;
+  private static final double TURN = 15;
   /** What lies in the saddle beyond the turn, mm. */
-  private static final double FOOT = 2.5;
+  private static final double FOOT = 1;
   /** Where the foot lies, from the crest inwards or outwards, mm. */
-  private static final double ON_RIDGE = 2.2;
+  private static final double ON_RIDGE = 2.8;
   /** Guard against the step between measured points, mm. */
   private static final double GUARD = 0.06;
 
@@ -60,7 +60,7 @@ final class BarCourse {
     List<Point> near = new ArrayList<>();
     for (Point p : margin.sampled(0.5)) {
       double arc = ridge.arcOf(p);
-      if (arc >= a.lane - 0.5 && arc <= b.lane + 0.5) {
+      if (arc >= a.lane - sight(a, clear) && arc <= b.lane + sight(b, clear)) {
         near.add(p);
       }
     }
@@ -80,6 +80,11 @@ final class BarCourse {
       course[i] = Math.max(course[i], need[i]);
     }
     return course(ridge, in ? course : negated(course), a, b);
+  }
+
+  /** How far past the end of the lane margins still count: all round a blunt end. */
+  private static double sight(Tail tail, double clear) {
+    return tail.turns ? 0.5 : 2 * clear;
   }
 
   /**

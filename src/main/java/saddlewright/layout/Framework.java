@@ -22,12 +22,14 @@ public final class Framework {
   /** Bodies closer than this, in mm, are one casting. */
   private static final double TOUCHING_MM = 0.15;
 
-  private final Region metal;
+  private final List<Region> cast;
   private final Map<ComponentId, Laid> bodies;
   private final Set<ComponentId> joined;
+  /** Found when first asked for, since most layouts are never asked. */
+  private Region metal;
 
-  private Framework(Region metal, Map<ComponentId, Laid> bodies, Set<ComponentId> joined) {
-    this.metal = metal;
+  private Framework(List<Region> cast, Map<ComponentId, Laid> bodies, Set<ComponentId> joined) {
+    this.cast = List.copyOf(cast);
     this.bodies = bodies;
     this.joined = joined;
   }
@@ -43,7 +45,7 @@ public final class Framework {
         }
       }
     }
-    return new Framework(Region.union(cast), bodies, reach(bodies));
+    return new Framework(cast, bodies, reach(bodies));
   }
 
   private static Set<ComponentId> reach(Map<ComponentId, Laid> bodies) {
@@ -84,7 +86,10 @@ public final class Framework {
   }
 
   /** All cast metal as one region. */
-  public Region metal() {
+  public synchronized Region metal() {
+    if (metal == null) {
+      metal = Region.union(cast);
+    }
     return metal;
   }
 

@@ -112,7 +112,7 @@ final class LowerConnector {
     Region bar = body(course.path(), height);
     return standing(connector.span())
         .map(s -> sheet(s, course))
-        .map(bar::plus)
+        .map(r -> bar.plus(r).filleted(1.5).simplified(0.02))
         .map(r -> Laid.of(connector, Substance.CAST_METAL, r))
         .orElseGet(() -> Laid.of(connector, Substance.CAST_METAL, bar))
         .withCentreline(course.path())

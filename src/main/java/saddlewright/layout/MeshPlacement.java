@@ -26,6 +26,8 @@ final class MeshPlacement {
   private static final double CROSS_STEP = 4.5;
   /** Distance of the wires of a fine mesh, mm. */
   private static final double FINE_STEP = 1.25;
+  /** Wires along the ridge in a fine mesh, less one. */
+  private static final int GRID_LINES = 5;
   /** Longest strut that ties the mesh to a connector which passes by, mm. */
   private static final double LONGEST_TIE = 9;
 
@@ -41,8 +43,8 @@ final class MeshPlacement {
     double[] run = run(SaddleReach.of(ground, mesh.span()));
     double from = run[0];
     double to = run[1];
-    Path lingual = along(0.55, from, to);
-    Path buccal = along(-0.6, from, to);
+    Path lingual = along(0.6, from, to);
+    Path buccal = along(-0.52, from, to);
     List<Path> strands =
         switch (mesh.form()) {
           case LATTICE -> lattice(lingual, buccal, from, to);
@@ -111,8 +113,15 @@ final class MeshPlacement {
 
   private List<Path> grid(Path lingual, Path buccal, double from, double to) {
     List<Path> out = new ArrayList<>();
-    for (int k = 0; k <= 5; k++) {
-      out.add(along(-0.6 + 1.15 * k / 5, from, to));
+    int steps = Math.max(4, (int) Math.ceil((to - from) / 1.5));
+    for (int k = 0; k <= GRID_LINES; k++) {
+      List<Point> line = new ArrayList<>();
+      for (int i = 0; i <= steps; i++) {
+        double share = (double) i / steps;
+        Point a = lingual.at(share * lingual.length());
+        line.add(a.towards(buccal.at(share * buccal.length()), (double) k / GRID_LINES));
+      }
+      out.add(Path.through(line));
     }
     int n = Math.max(2, (int) Math.round((to - from) / FINE_STEP));
     for (int i = 0; i <= n; i++) {
@@ -144,8 +153,8 @@ final class MeshPlacement {
     int n = to - from > 12 ? 2 : 1;
     for (int i = 0; i < n; i++) {
       double arc = from + (to - from) * (n == 1 ? 0.5 : 0.3 + 0.4 * i);
-      Point inner = ridge.at(arc, 0.55 * ridge.lingualMargin(arc));
-      Point outer = ridge.at(arc, -0.6 * ridge.buccalMargin(arc));
+      Point inner = ridge.at(arc, 0.6 * ridge.lingualMargin(arc));
+      Point outer = ridge.at(arc, -0.52 * ridge.buccalMargin(arc));
       Point edge = metal.distanceTo(inner) <= metal.distanceTo(outer) ? inner : outer;
       double gap = metal.distanceTo(edge);
       if (gap > 0.3 && gap < LONGEST_TIE) {

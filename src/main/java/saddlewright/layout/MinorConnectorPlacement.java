@@ -24,8 +24,10 @@ final class MinorConnectorPlacement {
         Laid.of(connector, Substance.CAST_METAL, strut.body())
             .withCentreline(strut.path())
             .with(Measure.LENGTH, strut.path().length())
-            .with(Measure.WIDTH, Strut.WIDTH_AT_TOOTH)
-            .with(Measure.CROSSING_DEGREES, strut.degrees());
+            .with(Measure.WIDTH, Strut.WIDTH_AT_TOOTH);
+    if (strut.degrees().isPresent()) {
+      laid = laid.with(Measure.CROSSING_DEGREES, strut.degrees().getAsDouble());
+    }
     double spacing = spacing(connector);
     return Double.isInfinite(spacing) ? laid : laid.with(Measure.SPACING, spacing);
   }

@@ -2,6 +2,7 @@ package saddlewright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import saddlewright.dentition.Arch;
 import saddlewright.dentition.Face;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.MinorConnector;
@@ -24,6 +25,8 @@ final class PalateDetails {
   private static final double PAPILLA_HALF_WIDTH = 2.4;
   private static final double PAPILLA_HALF_LENGTH = 3.6;
   private static final double RAPHE_WIDTH = 3;
+  /** Beading is left out over this width of the midline (common practice). */
+  private static final double RAPHE_FADE = 4;
   private static final double MARGIN_BAND = 2.6;
 
   private final Ground ground;
@@ -50,7 +53,16 @@ final class PalateDetails {
         r.outlines().forEach(o -> lines.addAll(rear.inside(o.toPath())));
       }
     }
-    return laid.withDetails(lines.stream().filter(l -> l.length() > 1.5).toList());
+    Region spared = Region.union(ground.saddles().stream().map(Laid::body).toList());
+    if (dam.extent() == PostDam.Extent.ALL_BORDERS) {
+      // Beading fades out over the raphe.
+      spared = spared.plus(Region.band(Path.of(new Point(0, 0), new Point(0, 90)), RAPHE_FADE));
+    }
+    List<Path> shown = new ArrayList<>();
+    for (Path l : lines) {
+      shown.addAll(spared.isEmpty() ? List.of(l) : spared.outside(l));
+    }
+    return laid.withDetails(shown.stream().filter(l -> l.length() > 1.5).toList());
   }
 
   private static Region rearStrip(Path border) {
@@ -67,23 +79,13 @@ final class PalateDetails {
       case UNDER_LOWER_CONNECTOR ->
           ground.connector().map(c -> c.body().grown(-0.7)).orElse(Region.EMPTY);
       case GINGIVAL_MARGINS -> crossings();
-      // A lower arch has no palate; a file may still say so.
-      default ->
-          ground.form().arch() == saddlewright.dentition.Arch.UPPER
-              ? palatal(area)
-              : Region.EMPTY;
+      default -> ground.form().arch() == Arch.UPPER ? palatal(area) : Region.EMPTY;
     };
   }
 
   private Region palatal(Relief.Area area) {
     double front = ground.ridge().at(middle(), ground.ridge().lingualMargin(middle())).y();
-    boolean upper = ground.form().arch() == saddlewright.dentition.Arch.UPPER;
-    if (!upper
-        && area != Relief.Area.UNDER_LOWER_CONNECTOR
-        && area != Relief.Area.GINGIVAL_MARGINS) {
-      return Region.EMPTY;
-    }
-    double back = upper ? ground.form().palateLimit().box().minY() : front;
+    double back = ground.form().palateLimit().box().minY();
     return switch (area) {
       case PALATAL_TORUS ->
           Outline.ellipse(
@@ -99,24 +101,17 @@ final class PalateDetails {
                   PAPILLA_HALF_LENGTH,
                   0)
               .toRegion();
-      case MIDLINE_RAPHE ->
+      default ->
           Region.band(
               Path.of(
                   new Point(0, front + 2 * PAPILLA_HALF_LENGTH + 2), new Point(0, back - 2)),
               RAPHE_WIDTH);
-      default -> Region.EMPTY;
     };
   }
 
   private double middle() {
-    boolean upper = ground.form().arch() == saddlewright.dentition.Arch.UPPER;
-    return ground
-        .ridge()
-        .arcOf(
-            ground
-                .tooth(upper ? Tooth.T11 : Tooth.T41)
-                .centre()
-                .midpoint(ground.tooth(upper ? Tooth.T21 : Tooth.T31).centre()));
+    Point right = ground.tooth(Tooth.T11).centre();
+    return ground.ridge().arcOf(right.midpoint(ground.tooth(Tooth.T21).centre()));
   }
 
   /** Where the connector covers margins, and where minor connectors cross them. */

@@ -88,11 +88,13 @@ final class PalateField {
         continue;
       }
       Point p = ridge.station(i, border[i]);
-      if (body.distanceTo(p) > 1) {
-        continue;
-      }
+      double near = Double.POSITIVE_INFINITY;
       for (Point q : necks) {
-        least = Math.min(least, p.distanceTo(q));
+        near = Math.min(near, p.distanceTo(q));
+      }
+      // The body's border is this one only where the body reaches it.
+      if (near < least && body.distanceTo(p) <= 1) {
+        least = near;
       }
     }
     return least;

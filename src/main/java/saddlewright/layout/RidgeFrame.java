@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import saddlewright.archform.ArchForm;
+import saddlewright.dentition.Side;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
@@ -25,6 +26,9 @@ final class RidgeFrame {
   /** Softness of the change from the fan of the front to the level lines of the sides, mm. */
   private static final double BLEND = 6;
 
+  /** How far from there it is looked for, in steps. */
+  private static final int NEAR = 40;
+
   private final Path crest;
   private final double step;
   private final Point[] points;
@@ -34,6 +38,7 @@ final class RidgeFrame {
   private final double[] lingualMargin;
   private final double[] buccalMargin;
   private final double[] sulcus;
+  private final double[][] pads;
 
   private RidgeFrame(ArchForm form) {
     crest = carriedOn(form.ridgeCrest());
@@ -52,6 +57,7 @@ final class RidgeFrame {
     lingualMargin = across(form.lingualMargin(), true);
     buccalMargin = across(form.buccalMargin(), false);
     sulcus = across(form.buccalSulcus(), false);
+    pads = new double[][] {padReach(form, Side.RIGHT), padReach(form, Side.LEFT)};
   }
 
   static RidgeFrame of(ArchForm form) {
@@ -82,7 +88,42 @@ final class RidgeFrame {
 
   /** Arc length of the place on the crest nearest to the point. */
   double arcOf(Point p) {
-    return crest.arcNearest(p);
+    double best = Double.POSITIVE_INFINITY;
+    double arc = 0;
+    for (int i = 0; i + 1 < points.length; i++) {
+      double ax = points[i].x();
+      double ay = points[i].y();
+      double dx = points[i + 1].x() - ax;
+      double dy = points[i + 1].y() - ay;
+      double t = ((p.x() - ax) * dx + (p.y() - ay) * dy) / (dx * dx + dy * dy);
+      t = t < 0 ? 0 : Math.min(t, 1);
+      double ex = ax + t * dx - p.x();
+      double ey = ay + t * dy - p.y();
+      double d = ex * ex + ey * ey;
+      if (d < best) {
+        best = d;
+        arc = (i + t) * step;
+      }
+    }
+    return arc;
+  }
+
+  /** Arc length at which the pad or tuberosity of a side has been covered by a share, from in front. */
+  double pad(Side side, double share) {
+    double lo = pads[side.ordinal()][0];
+    double hi = pads[side.ordinal()][1];
+    return side == Side.RIGHT ? hi - (hi - lo) * share : lo + (hi - lo) * share;
+  }
+
+  private double[] padReach(ArchForm form, Side side) {
+    double lo = Double.POSITIVE_INFINITY;
+    double hi = Double.NEGATIVE_INFINITY;
+    for (Point p : form.pad(side).points()) {
+      double arc = arcOf(p);
+      lo = Math.min(lo, arc);
+      hi = Math.max(hi, arc);
+    }
+    return new double[] {lo, hi};
   }
 
   /** The point at a position along and a distance across. */
@@ -155,7 +196,7 @@ final class RidgeFrame {
       }
     }
     knots.add(at(to, read(across, to)));
-    return Path.smooth(knots);
+    return Path.through(knots);
   }
 
   private static Vector inwardFrom(Point p) {
@@ -182,7 +223,7 @@ final class RidgeFrame {
     return Path.through(all);
   }
 
-  /** Where each station's line meets a curve; where it meets none, the value of the nearest that does. */
+  /** Where each station's line first meets a curve; where it meets none, the nearest value. */
   private double[] across(Path curve, boolean inwards) {
     List<Point> pts = curve.sampled(STEP);
     double[] out = new double[points.length];
@@ -190,7 +231,9 @@ final class RidgeFrame {
     for (int i = 0; i < points.length; i++) {
       Point p = points[i];
       Vector d = inwards ? inward[i] : outward[i];
-      for (int k = 0; k + 1 < pts.size(); k++) {
+      // Both curves run alongside, so that what a line meets lies at about the same share of each.
+      int guess = i * (pts.size() - 1) / (points.length - 1);
+      for (int k = Math.max(0, guess - NEAR); k < Math.min(pts.size() - 1, guess + NEAR); k++) {
         Point a = pts.get(k);
         Point b = pts.get(k + 1);
         double ca = d.x() * (a.y() - p.y()) - d.y() * (a.x() - p.x());
@@ -198,7 +241,7 @@ final class RidgeFrame {
         if ((ca <= 0) != (cb <= 0)) {
           Vector to = p.to(a.towards(b, ca / (ca - cb)));
           double t = to.dot(d);
-          if (t > 0 && !(t >= out[i])) {
+          if (t > 0 && t < toMidline[i] && !(t >= out[i])) {
             out[i] = t;
           }
         }

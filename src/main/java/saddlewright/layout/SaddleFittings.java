@@ -1,5 +1,6 @@
 package saddlewright.layout;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.PlacedTooth;
@@ -56,8 +57,17 @@ final class SaddleFittings {
     Path inner = ridge.curve(second, from, to);
     return Laid.of(line, Substance.NONE, Region.EMPTY)
         .withCentreline(outer)
-        .withDetails(List.of(outer, inner))
+        .withDetails(clipped(List.of(outer, inner)))
         .with(Measure.LENGTH, outer.length());
+  }
+
+  /** The lines as far as they lie in saddles; all of them when no saddle is there. */
+  private List<Path> clipped(List<Path> lines) {
+    List<Path> out = new ArrayList<>();
+    for (Laid saddle : ground.saddles()) {
+      lines.forEach(l -> out.addAll(saddle.body().inside(l)));
+    }
+    return out.isEmpty() ? lines : out;
   }
 
   Laid tissueStop(TissueStop stop) {

@@ -22,7 +22,7 @@ final class SaddlePlacement {
   /** A gum-fitted saddle ends this far buccal of the crest, mm (from memory). */
   private static final double GUM_FIT = 1.2;
   /** A lower saddle reaches this far beyond the inner border of the ridge, mm (from memory). */
-  private static final double LOWER_LINGUAL = 5.2;
+  private static final double LOWER_LINGUAL = 6;
   /** The palatal finish line lies this far beyond the necks of the artificial teeth, mm. */
   private static final double UPPER_LINGUAL = 2.6;
   /** Where the tongue meets metal, the acrylic ends this far beyond the necks, mm. */
@@ -36,6 +36,10 @@ final class SaddlePlacement {
   /** Length of the rounded free end, mm. */
   private static final double FREE_END = 8;
 
+  /** Radius of outer corners, mm. */
+  private static final double ROUNDING = 0.9;
+  private static final double STEP = 0.4;
+
   private final Ground ground;
   private final RidgeFrame ridge;
 
@@ -46,7 +50,7 @@ final class SaddlePlacement {
 
   Laid lay(Saddle saddle) {
     SaddleReach reach = SaddleReach.of(ground, saddle.span());
-    Region body = cleared(outline(saddle, reach).toRegion().rounded(0.5));
+    Region body = cleared(outline(saddle, reach).toRegion());
     Substance substance =
         saddle.base() == Saddle.Base.METAL ? Substance.CAST_METAL : Substance.ACRYLIC;
     return Laid.of(saddle, substance, body)
@@ -76,7 +80,7 @@ final class SaddlePlacement {
   private Outline outline(Saddle saddle, SaddleReach reach) {
     double from = reach.first() == Stop.ABUTMENT ? reach.from() - UNDER_CROWN : reach.from();
     double to = reach.last() == Stop.ABUTMENT ? reach.to() + UNDER_CROWN : reach.to();
-    int n = Math.max(8, (int) Math.ceil((to - from) / ridge.step()));
+    int n = Math.max(8, (int) Math.ceil((to - from) / STEP));
     double[] inner = new double[n + 1];
     double[] outer = new double[n + 1];
     for (int i = 0; i <= n; i++) {
@@ -85,8 +89,8 @@ final class SaddlePlacement {
       outer[i] = buccalBorder(saddle, arc);
     }
     // Scallops of the necks are no business of a flange: take them out before the ends are shaped.
-    inner = Fairing.mean(Fairing.mean(inner, 4), 3);
-    outer = Fairing.mean(Fairing.below(outer, 3), 2);
+    inner = Fairing.mean(Fairing.mean(inner, 9), 7);
+    outer = Fairing.mean(Fairing.below(outer, 6), 4);
     double flare = Math.max(2, Math.min(FLARE, 0.38 * reach.length()));
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
@@ -148,6 +152,7 @@ final class SaddlePlacement {
         big.add(piece);
       }
     }
-    return big.isEmpty() ? body : big.size() == 1 ? big.get(0) : Region.union(big);
+    Region kept = big.isEmpty() ? body : big.size() == 1 ? big.get(0) : Region.union(big);
+    return kept.rounded(ROUNDING).simplified(0.02);
   }
 }

@@ -8,7 +8,6 @@ import saddlewright.dentition.Side;
 import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Saddle;
-import saddlewright.geometry.Point;
 
 /**
  * How far a saddle, or what lies in one, reaches along the ridge crest: arc lengths in mm of the ridge
@@ -71,7 +70,8 @@ record SaddleReach(double from, double to, Stop first, Stop last) {
       }
       further = ground.next(further.get(), direction);
     }
-    double pad = padEnd(ground, direction < 0 ? Side.RIGHT : Side.LEFT);
+    double share = ground.form().arch() == Arch.LOWER ? PAD_COVER : 1;
+    double pad = ground.ridge().pad(direction < 0 ? Side.RIGHT : Side.LEFT, share);
     return new Edge(direction < 0 ? Math.min(own, pad) : Math.max(own, pad), Stop.PAD);
   }
 
@@ -86,17 +86,5 @@ record SaddleReach(double from, double to, Stop first, Stop last) {
     boolean rightwards = direction < 0;
     End end = rightwards == (tooth.side() == Side.RIGHT) ? End.DISTAL : End.MESIAL;
     return ground.ridge().arcOf(t.contact(end));
-  }
-
-  private static double padEnd(Ground ground, Side side) {
-    double lo = Double.POSITIVE_INFINITY;
-    double hi = Double.NEGATIVE_INFINITY;
-    for (Point p : ground.form().pad(side).points()) {
-      double arc = ground.ridge().arcOf(p);
-      lo = Math.min(lo, arc);
-      hi = Math.max(hi, arc);
-    }
-    double share = ground.form().arch() == Arch.LOWER ? PAD_COVER : 1;
-    return side == Side.RIGHT ? hi - (hi - lo) * share : lo + (hi - lo) * share;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.dentition.End;
 import saddlewright.dentition.Face;
@@ -21,9 +22,10 @@ import saddlewright.geometry.Vector;
  *
  * @param path from the tooth to the far end
  * @param crossing where it crosses the margin
- * @param degrees between it and the run of the margin there, 0 to 90
+ * @param degrees between it and the run of the margin there, 0 to 90; empty where larger metal covers
+ *     the margin, so that the strut does not cross it
  */
-record Strut(Path path, Point crossing, double degrees) {
+record Strut(Path path, Point crossing, OptionalDouble degrees) {
   /** Width at the tooth, mm. */
   static final double WIDTH_AT_TOOTH = 1.8;
   /** Width where it leaves the connector, mm. */
@@ -63,9 +65,12 @@ record Strut(Path path, Point crossing, double degrees) {
       down = down.negated();
     }
     Path path = course(target, top, crossing, down);
+    if (covers(target, crossing, down)) {
+      return new Strut(path, crossing, OptionalDouble.empty());
+    }
     Vector there = path.tangentAt(path.arcNearest(crossing));
     double degrees = Math.toDegrees(Math.asin(Math.min(1, Math.abs(there.cross(run)))));
-    return new Strut(path, crossing, degrees);
+    return new Strut(path, crossing, OptionalDouble.of(degrees));
   }
 
   /** Where a strut at this place crosses the lingual margin, whatever carries it. */
@@ -79,8 +84,10 @@ record Strut(Path path, Point crossing, double degrees) {
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
     double length = path.length();
-    for (Point p : path.sampled(0.3)) {
-      double arc = path.arcNearest(p);
+    int steps = (int) Math.ceil(length / 0.35);
+    for (int i = 0; i <= steps; i++) {
+      double arc = length * i / steps;
+      Point p = path.at(arc);
       double taper = WIDTH_AT_TOOTH + (WIDTH_AT_CONNECTOR - WIDTH_AT_TOOTH) * arc / length;
       double u = 1 - Math.min(1, (arc + 0.02) / (WIDTH_AT_TOOTH / 2));
       double half = taper / 2 * Math.sqrt(1 - u * u);
@@ -128,18 +135,23 @@ record Strut(Path path, Point crossing, double degrees) {
     return t.at(own * 0.98, sign).midpoint(n.at(other * 0.98, sign));
   }
 
+  /** Whether the target itself lies on the tooth, so that the strut ends above the margin. */
+  private static boolean covers(Region target, Point crossing, Vector down) {
+    return target.contains(crossing) || target.distanceTo(crossing.minus(down.times(0.9))) < 0.6;
+  }
+
   /** From the crown across the margin, straight on if metal lies there, or else with a bend. */
   private static Path course(Region target, Point top, Point crossing, Vector down) {
     Point above = crossing.minus(down.times(0.9));
     Point below = crossing.plus(down.times(1.5));
     if (target.isEmpty()) {
-      return Path.smooth(List.of(top, above, below, crossing.plus(down.times(STUB))));
+      return Path.smooth(List.of(top, above, crossing, below, crossing.plus(down.times(STUB))));
     }
-    if (target.contains(crossing)) {
+    if (covers(target, crossing, down) && target.contains(crossing)) {
       // Metal on the teeth themselves: the strut need not reach beyond it.
-      return Path.smooth(List.of(top, above, crossing.plus(down.times(0.3))));
+      return Path.smooth(List.of(top, above, crossing, crossing.plus(down.times(0.9))));
     }
-    if (target.distanceTo(above) < 0.6) {
+    if (covers(target, crossing, down)) {
       Point near = target.nearest(above);
       return Path.of(top, top.distanceTo(near) < 0.4 ? above : near.plus(top.to(near).unit()));
     }
@@ -151,12 +163,13 @@ record Strut(Path path, Point crossing, double degrees) {
             .min(Comparator.comparingDouble(h -> h.start().distanceTo(crossing)));
     if (hit.isPresent() && hit.get().start().distanceTo(below) < STRAIGHT * least + 1.5) {
       double way = hit.get().start().distanceTo(crossing) + Math.min(SUNK, hit.get().length());
-      return Path.smooth(List.of(top, above, below, crossing.plus(down.times(Math.max(2.2, way)))));
+      Point foot = crossing.plus(down.times(Math.max(2.2, way)));
+      return Path.smooth(List.of(top, above, crossing, below, foot));
     }
     if (least < 0.2) {
-      return Path.smooth(List.of(top, above, below, crossing.plus(down.times(2.4))));
+      return Path.smooth(List.of(top, above, crossing, below, crossing.plus(down.times(2.4))));
     }
     Vector way = below.to(nearest).unit();
-    return Path.smooth(List.of(top, above, below, nearest.plus(way.times(SUNK))));
+    return Path.smooth(List.of(top, above, crossing, below, nearest.plus(way.times(SUNK))));
   }
 }
