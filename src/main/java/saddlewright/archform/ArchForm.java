@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import saddlewright.chart.ArchChart;
-import saddlewright.chart.ToothFindings;
+import saddlewright.chart.SoftTissues.Torus;
 import saddlewright.dentition.Arch;
-import saddlewright.dentition.CrownSize;
 import saddlewright.dentition.Face;
 import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
@@ -15,7 +15,6 @@ import saddlewright.geometry.Box;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
-import saddlewright.geometry.Vector;
 
 /**
  * The arch of a charted mouth in the plane: every crown or empty place, gingival margins, ridges and
@@ -25,45 +24,28 @@ import saddlewright.geometry.Vector;
  * mesiodistal widths. All long curves run from the patient's right to the left.
  */
 public final class ArchForm {
-  /** Width in mm left to a place that drift has closed, so that it still has a frame. */
-  private static final double CLOSED_WIDTH = 0.2;
+  private static final double LABEL_OUTSIDE_SULCUS = 2;
 
   private final ArchChart chart;
   private final Map<Tooth, PlacedTooth> teeth;
+  private final Once<Path> lingualMargin = new Once<>(() -> GingivalMargin.of(this, Face.LINGUAL));
+  private final Once<Path> buccalMargin = new Once<>(() -> GingivalMargin.of(this, Face.BUCCAL));
+  private final Once<Path> buccalSulcus = new Once<>(() -> Sulci.buccal(this));
+  private final Once<Path> lingualSulcus = new Once<>(() -> Sulci.lingual(this));
+  private final Once<Path> ridgeCrest = new Once<>(this::crestThroughPlaces);
+  private final Once<Outline> padRight = new Once<>(() -> Pads.pad(this, Side.RIGHT));
+  private final Once<Outline> padLeft = new Once<>(() -> Pads.pad(this, Side.LEFT));
 
   private ArchForm(ArchChart chart, Map<Tooth, PlacedTooth> teeth) {
     this.chart = chart;
     this.teeth = teeth;
   }
 
+  /** The arch form of a chart; long curves are worked out when first asked for. */
   public static ArchForm of(ArchChart chart) {
-    ArchCurve curve = ArchCurve.mean(chart.arch());
     Map<Tooth, PlacedTooth> teeth = new EnumMap<>(Tooth.class);
-    for (Side side : Side.values()) {
-      double sign = side == Side.RIGHT ? -1 : 1;
-      Point from = curve.at(0);
-      for (int n = 1; n <= 8; n++) {
-        Tooth tooth = Tooth.at(chart.arch(), side == Side.RIGHT ? 8 - n : 7 + n);
-        ToothFindings f = chart.tooth(tooth);
-        boolean closed = chart.isClosed(tooth);
-        CrownSize size = CrownSize.mean(tooth);
-        double width = closed ? CLOSED_WIDTH : f.mesiodistal().orElse(size.width());
-        double depth = f.buccolingual().orElse(size.depth());
-        Point to = curve.chordFrom(from.x(), width);
-        Point centre = from.midpoint(to);
-        Vector mesial = to.to(from);
-        teeth.put(
-            tooth,
-            new PlacedTooth(
-                tooth,
-                new Point(sign * centre.x(), centre.y()),
-                new Vector(sign * mesial.x(), mesial.y()),
-                width / 2,
-                depth / 2,
-                closed));
-        from = to;
-      }
-    }
+    teeth.putAll(ToothRow.of(chart, Side.RIGHT));
+    teeth.putAll(ToothRow.of(chart, Side.LEFT));
     return new ArchForm(chart, teeth);
   }
 
@@ -90,67 +72,119 @@ public final class ArchForm {
 
   /** Gingival margin along the inner faces of the teeth, and the inner border of bare ridges. */
   public Path lingualMargin() {
-    return alongFaces(Face.LINGUAL, 0.3);
+    return lingualMargin.get();
   }
 
   /** Gingival margin along the outer faces of the teeth, and the outer border of bare ridges. */
   public Path buccalMargin() {
-    return alongFaces(Face.BUCCAL, 0.3);
+    return buccalMargin.get();
   }
 
   /** Crest of the ridge, through the middle of every place, on to the pads or tuberosities. */
   public Path ridgeCrest() {
-    List<Point> knots = new ArrayList<>();
-    List<PlacedTooth> row = teeth();
-    PlacedTooth firstTooth = row.get(0);
-    PlacedTooth lastTooth = row.get(row.size() - 1);
-    knots.add(firstTooth.centre().minus(firstTooth.mesial().times(12)));
-    row.forEach(t -> knots.add(t.centre()));
-    knots.add(lastTooth.centre().minus(lastTooth.mesial().times(12)));
-    return Path.smooth(knots);
+    return ridgeCrest.get();
   }
 
-  /** Depth of the functional sulcus outside the arch. */
+  /**
+   * Depth of the functional sulcus outside the arch, from behind one pad to behind the other; a
+   * millimetre of charted depth is a millimetre in plan.
+   */
   public Path buccalSulcus() {
-    return alongFaces(Face.BUCCAL, 6);
+    return buccalSulcus.get();
   }
 
   /** Raised floor of the mouth (lower) or the line 12 mm inside the margins (upper). */
   public Path lingualSulcus() {
-    return alongFaces(Face.LINGUAL, arch() == Arch.LOWER ? 8 : 12);
+    return lingualSulcus.get();
   }
 
   /** Retromolar pad (lower) or maxillary tuberosity (upper). */
   public Outline pad(Side side) {
-    PlacedTooth eight = teeth.get(Tooth.at(arch(), side == Side.RIGHT ? 0 : 15));
-    Point c = eight.centre().minus(eight.mesial().times(eight.halfWidth() + 5.5));
-    return Outline.ellipse(c, 5.5, 4.2, eight.mesial().angle());
+    return side == Side.RIGHT ? padRight.get() : padLeft.get();
   }
 
-  /** Junction of hard and soft palate (upper), from side to side. */
+  /** Hamular notches behind the tuberosities (upper); none in a lower arch. */
+  public List<Path> hamularNotches() {
+    return arch() == Arch.LOWER
+        ? List.of()
+        : List.of(Pads.hamularNotch(this, Side.RIGHT), Pads.hamularNotch(this, Side.LEFT));
+  }
+
+  /** Junction of hard and soft palate (upper), from hamular notch to hamular notch. */
   public Path palateLimit() {
-    double y =
-        chart.softTissues().palateLimit().orElse(teeth.get(Tooth.T27).centre().y() + 8);
-    return Path.smooth(List.of(new Point(-22, y + 2), new Point(0, y), new Point(22, y + 2)));
+    return Palate.limit(this);
   }
 
-  /** Box around all that belongs to the arch. */
+  /** Midline of the hard palate, from the papilla to the soft palate (upper). */
+  public Optional<Path> raphe() {
+    return Palate.raphe(this);
+  }
+
+  /** Incisive papilla (upper). */
+  public Optional<Outline> papilla() {
+    return Palate.papilla(this);
+  }
+
+  /** Palatal rugae, three on each side (upper). */
+  public List<Path> rugae() {
+    return Palate.rugae(this);
+  }
+
+  /** The two foveae palatinae just behind the hard palate (upper). */
+  public List<Point> foveae() {
+    return Palate.foveae(this);
+  }
+
+  /** Contour lines of the palatal vault (upper), none when it is charted as shallow. */
+  public List<Path> vault() {
+    return Palate.vault(this);
+  }
+
+  /** A charted torus; empty when it is not charted or belongs to the other arch. */
+  public Optional<Outline> torus(Torus torus) {
+    return Tori.of(this, torus);
+  }
+
+  /** Labial and buccal frena of every mouth, two borders each, where none is charted. */
+  public List<Path> frena() {
+    return Frena.ordinary(this);
+  }
+
+  /** Frena charted beside teeth: they come nearer to the margin. */
+  public List<Path> chartedFrena() {
+    return Frena.charted(this);
+  }
+
+  /** Lingual frenum on the midline (lower). */
+  public Optional<Path> lingualFrenum() {
+    return Frena.lingual(this);
+  }
+
+  /** Where the number of a tooth stands: on a curve just outside the sulcus, opposite the tooth. */
+  public Point labelPlace(Tooth tooth) {
+    PlacedTooth t = tooth(tooth);
+    Point rim = t.rim(t.degreesAcross(Face.BUCCAL));
+    Point depth = buccalSulcus().nearest(rim.plus(t.outward().times(4)));
+    double out = Math.max(4, t.outward().dot(rim.to(depth)));
+    return rim.plus(t.outward().times(out + LABEL_OUTSIDE_SULCUS));
+  }
+
+  /** Box around all that belongs to the arch, with its tooth numbers. */
   public Box box() {
     return buccalSulcus()
         .box()
         .union(pad(Side.RIGHT).box())
         .union(pad(Side.LEFT).box())
-        .grown(2);
+        .grown(2 * LABEL_OUTSIDE_SULCUS);
   }
 
-  private Path alongFaces(Face face, double out) {
+  private Path crestThroughPlaces() {
     List<Point> knots = new ArrayList<>();
-    double dir = PlacedTooth.degrees(face);
-    for (PlacedTooth t : teeth()) {
-      if (!t.isClosed()) {
-        knots.add(t.rimOut(dir, out));
-      }
-    }
+    knots.add(Pads.end(this, Side.RIGHT));
+    knots.add(pad(Side.RIGHT).centroid());
+    teeth().stream().filter(t -> !t.isClosed()).forEach(t -> knots.add(t.centre()));
+    knots.add(pad(Side.LEFT).centroid());
+    knots.add(Pads.end(this, Side.LEFT));
     return Path.smooth(knots);
   }
 }

@@ -1,17 +1,21 @@
 package saddlewright.archform;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import saddlewright.dentition.End;
 import saddlewright.dentition.Face;
 import saddlewright.dentition.RestSite;
+import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
 import saddlewright.dentition.Zone;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
+import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
 /**
@@ -26,16 +30,27 @@ public final class PlacedTooth {
   private final Point centre;
   private final Vector mesial;
   private final Vector buccal;
+  private final Vector outward;
   private final double halfWidth;
   private final double halfDepth;
   private final boolean closed;
-  private final Outline outline;
-  private final Map<String, Point> landmarks;
+  private final CrownShape shape;
+  private final Once<Outline> outline = new Once<>(this::mappedOutline);
+  private final Once<Region> region = new Once<>(() -> outline().toRegion());
+  private final Once<List<CrownDetail>> details = new Once<>(this::mappedDetails);
+  private final Once<Map<String, Point>> landmarks = new Once<>(this::mappedLandmarks);
 
+  /**
+   * A crown with its middle at the centre.
+   *
+   * @param mesial towards its mesial surface, turned with it when it is rotated
+   * @param outward towards the cheek or lip across the arch, whatever its rotation; unit
+   */
   PlacedTooth(
       Tooth tooth,
       Point centre,
       Vector mesial,
+      Vector outward,
       double halfWidth,
       double halfDepth,
       boolean closed) {
@@ -44,17 +59,12 @@ public final class PlacedTooth {
     this.mesial = mesial.unit();
     // Buccal is a quarter turn from mesial, outwards: the turn differs between the two sides.
     Vector turned = this.mesial.quarterTurn();
-    this.buccal =
-        tooth.side() == saddlewright.dentition.Side.RIGHT ? turned.negated() : turned;
+    this.buccal = tooth.side() == Side.RIGHT ? turned.negated() : turned;
+    this.outward = outward;
     this.halfWidth = halfWidth;
     this.halfDepth = halfDepth;
     this.closed = closed;
-    CrownShape shape = CrownShape.of(tooth.key());
-    this.outline =
-        Outline.of(shape.outline().points().stream().map(p -> at(p.x(), p.y())).toList());
-    Map<String, Point> marks = new java.util.TreeMap<>();
-    shape.landmarks().forEach((k, p) -> marks.put(k, at(p.x(), p.y())));
-    this.landmarks = Map.copyOf(marks);
+    this.shape = CrownShape.of(tooth.key());
   }
 
   public Tooth tooth() {
@@ -75,12 +85,17 @@ public final class PlacedTooth {
     return buccal;
   }
 
-  /** Half the mesiodistal width in mm. */
+  /** Unit vector straight across the arch to the cheek or lip, whatever the tooth's rotation. */
+  public Vector outward() {
+    return outward;
+  }
+
+  /** Half the mesiodistal width in mm, as seen from above. */
   public double halfWidth() {
     return halfWidth;
   }
 
-  /** Half the buccolingual depth in mm. */
+  /** Half the buccolingual depth in mm, as seen from above. */
   public double halfDepth() {
     return halfDepth;
   }
@@ -92,16 +107,26 @@ public final class PlacedTooth {
 
   /** The crown seen from above. */
   public Outline outline() {
-    return outline;
+    return outline.get();
+  }
+
+  /** The crown seen from above, as a region. */
+  public Region region() {
+    return region.get();
+  }
+
+  /** Fissures, ridges and edges. */
+  public List<CrownDetail> details() {
+    return details.get();
   }
 
   /** Cusp tips, fossae and edge ends by name. */
   public Optional<Point> landmark(String name) {
-    return Optional.ofNullable(landmarks.get(name));
+    return Optional.ofNullable(landmarks().get(name));
   }
 
   public Map<String, Point> landmarks() {
-    return landmarks;
+    return landmarks.get();
   }
 
   /** The point at shares of the half width (mesial positive) and half depth (buccal positive). */
@@ -124,22 +149,11 @@ public final class PlacedTooth {
 
   /** The point of the crown's outline in a direction of its frame, in degrees. */
   public Point rim(double degrees) {
-    Vector d = direction(degrees);
-    List<Point> pts = outline.points();
-    for (int i = 0; i < pts.size(); i++) {
-      Vector a = centre.to(pts.get(i));
-      Vector b = centre.to(pts.get((i + 1) % pts.size()));
-      double ca = d.cross(a);
-      double cb = d.cross(b);
-      if ((ca <= 0) != (cb <= 0)) {
-        double t = ca / (ca - cb);
-        Point p = centre.plus(a).towards(centre.plus(b), t);
-        if (centre.to(p).dot(d) > 0) {
-          return p;
-        }
-      }
-    }
-    return centre.plus(d.times(halfWidth));
+    double r = Math.toRadians(degrees);
+    double m = Math.cos(r) / halfWidth;
+    double b = Math.sin(r) / halfDepth;
+    double far = shape.radius(Math.atan2(b, m)) / Math.hypot(m, b);
+    return at(far * m, far * b);
   }
 
   /**
@@ -166,9 +180,14 @@ public final class PlacedTooth {
     return here.plus(n.times(offset));
   }
 
-  /** The mesial or distal contact. */
+  /** The mesial or distal contact: the most prominent place there, slightly buccal of the middle. */
   public Point contact(End end) {
-    return rim(end == End.MESIAL ? 0 : 180);
+    return end == End.MESIAL ? at(1, shape.mesialContact()) : at(-1, shape.distalContact());
+  }
+
+  /** Direction, in degrees of the crown's frame, straight across the arch to cheek or tongue. */
+  public double degreesAcross(Face face) {
+    return angleOf(centre.plus(face == Face.BUCCAL ? outward : outward.negated()));
   }
 
   /** Direction, in degrees, of the middle of a zone. */
@@ -202,5 +221,25 @@ public final class PlacedTooth {
       case MESIAL_INCISAL -> at(0.62, 0.1);
       case DISTAL_INCISAL -> at(-0.62, 0.1);
     };
+  }
+
+  private Outline mappedOutline() {
+    return Outline.of(mapped(shape.outline()));
+  }
+
+  private List<CrownDetail> mappedDetails() {
+    return shape.lines().stream()
+        .map(l -> new CrownDetail(l.kind(), Path.through(mapped(l.points()))))
+        .toList();
+  }
+
+  private Map<String, Point> mappedLandmarks() {
+    Map<String, Point> out = new TreeMap<>();
+    shape.landmarks().forEach((name, p) -> out.put(name, at(p.x(), p.y())));
+    return Collections.unmodifiableMap(out);
+  }
+
+  private List<Point> mapped(List<Point> points) {
+    return points.stream().map(p -> at(p.x(), p.y())).toList();
   }
 }

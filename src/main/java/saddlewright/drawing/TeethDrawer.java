@@ -2,30 +2,36 @@ package saddlewright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import saddlewright.archform.PlacedTooth;
-import saddlewright.design.Subject;
+import saddlewright.chart.ArchChart;
+import saddlewright.chart.ToothStatus;
 import saddlewright.layout.Layout;
 
-/** Draws crowns, lost teeth, charted undercuts and tooth numbers. */
+/** Draws every tooth or empty place of an arch, what was surveyed on it, and its number. */
 final class TeethDrawer {
   private TeethDrawer() {}
 
   static List<Mark> marks(Layout layout, DrawingOptions options) {
     List<Mark> out = new ArrayList<>();
+    ArchChart chart = layout.form().chart();
     for (PlacedTooth t : layout.form().teeth()) {
-      Optional<Subject> subject = Optional.of(Subject.of(t.tooth()));
-      out.add(new Mark.Fill(Layer.TEETH, Ink.ENAMEL, subject, List.of(t.outline()), 1));
-      out.add(
-          new Mark.Stroke(
-              Layer.TEETH,
-              Ink.TOOTH_LINE,
-              subject,
-              List.of(t.outline().toPath()),
-              true,
-              0.25,
-              List.of()));
+      ToothStatus status = chart.tooth(t.tooth()).status();
+      if (chart.stands(t.tooth()) || status == ToothStatus.TO_BE_EXTRACTED) {
+        CrownDrawer crown = new CrownDrawer(t);
+        out.addAll(crown.natural());
+        if (status == ToothStatus.TO_BE_EXTRACTED) {
+          out.add(crown.cross());
+        } else if (status == ToothStatus.IMPLANT) {
+          out.addAll(new LostPlaceDrawer(t, chart).implant());
+        }
+        if (options.survey()) {
+          out.addAll(new SurveyDrawer(t, chart.tooth(t.tooth())).marks());
+        }
+      } else {
+        out.addAll(new LostPlaceDrawer(t, chart).marks());
+      }
     }
+    out.addAll(ToothNumbers.marks(layout.form(), options.notation()));
     return out;
   }
 }
