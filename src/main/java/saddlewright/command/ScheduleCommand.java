@@ -1,0 +1,35 @@
+package saddlewright.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import saddlewright.casefile.Assessment;
+import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.dentition.Notation;
+import saddlewright.prescription.Schedule;
+
+/** Prints the component schedule of a case. */
+@Command(
+    name = "schedule",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Prints the component schedule of a case in words, one line a component.")
+final class ScheduleCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "CASE", description = "Case file.")
+  private Path file;
+
+  @Override
+  public Integer call() throws CaseFileException {
+    Assessment assessment = Assessment.of(CaseStore.load(file));
+    spec.commandLine().getOut().print(Schedule.of(assessment, Notation.FDI).toText());
+    spec.commandLine().getOut().flush();
+    return CommandLine.ExitCode.OK;
+  }
+}
