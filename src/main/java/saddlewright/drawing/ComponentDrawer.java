@@ -3,6 +3,8 @@ package saddlewright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.*;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Layout;
@@ -24,27 +26,28 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> rest(Rest component) {
-    return List.of();
+    return with(Ink.REST, RestDrawer.marks(component, laid, tooth(component.tooth()), subject()));
   }
 
   @Override
   public List<Mark> clasp(Clasp component) {
-    return List.of();
+    return with(
+        Ink.RETENTIVE, ArmDrawer.retentive(component, laid, tooth(component.tooth()), subject()));
   }
 
   @Override
   public List<Mark> reciprocalArm(ReciprocalArm component) {
-    return List.of();
+    return with(Ink.RECIPROCAL, ArmDrawer.reciprocal(laid, subject()));
   }
 
   @Override
   public List<Mark> guidePlate(GuidePlate component) {
-    return List.of();
+    return with(Ink.GUIDE, GuideDrawer.plate(laid, subject()));
   }
 
   @Override
   public List<Mark> guidePlane(GuidePlane component) {
-    return List.of();
+    return with(Ink.GUIDE, GuideDrawer.plane(laid, subject()));
   }
 
   @Override
@@ -94,12 +97,16 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> note(Note component) {
-    return List.of();
+    return GuideDrawer.note(component, laid, subject());
   }
 
   @Override
   public List<Mark> unknown(UnknownComponent component) {
     return List.of();
+  }
+
+  private PlacedTooth tooth(Tooth tooth) {
+    return layout.form().tooth(tooth);
   }
 
   /** The marks, with the area by which the component can be picked. */

@@ -1,7 +1,10 @@
 package saddlewright.layout;
 
 import saddlewright.dentition.Arch;
+import java.util.List;
 import saddlewright.design.*;
+import saddlewright.geometry.Path;
+import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
 
 /** Hands each kind of component to the class that knows where it lies. */
@@ -19,27 +22,29 @@ final class Placement implements ComponentVisitor<Laid> {
 
   @Override
   public Laid rest(Rest rest) {
-    return nowhere(rest);
+    return RestPlacement.lay(rest, ground.tooth(rest.tooth()));
   }
 
   @Override
   public Laid clasp(Clasp clasp) {
-    return nowhere(clasp);
+    return clasp.form().isOcclusallyApproaching()
+        ? OcclusalArm.lay(clasp, ground)
+        : GingivalArm.lay(clasp, ground);
   }
 
   @Override
   public Laid reciprocalArm(ReciprocalArm arm) {
-    return nowhere(arm);
+    return BracingPlacement.arm(arm, ground.tooth(arm.tooth()));
   }
 
   @Override
   public Laid guidePlate(GuidePlate plate) {
-    return nowhere(plate);
+    return BracingPlacement.plate(plate, ground.tooth(plate.tooth()));
   }
 
   @Override
   public Laid guidePlane(GuidePlane plane) {
-    return nowhere(plane);
+    return BracingPlacement.plane(plane, ground.tooth(plane.tooth()));
   }
 
   @Override
@@ -91,7 +96,14 @@ final class Placement implements ComponentVisitor<Laid> {
 
   @Override
   public Laid note(Note note) {
-    return nowhere(note);
+    Laid laid = nowhere(note);
+    return note.pointsAtX().isEmpty()
+        ? laid
+        : laid.withDetails(
+            List.of(
+                Path.of(
+                    new Point(note.x(), note.y()),
+                    new Point(note.pointsAtX().get(), note.pointsAtY().get()))));
   }
 
   @Override
