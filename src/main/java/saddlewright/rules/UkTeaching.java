@@ -54,9 +54,9 @@ final class UkTeaching {
         Quantity.INDIRECT_DISTANCE,
         derived(
             5,
-            "no school gives a figure, only \"as far as possible\"; a mesial rest on a clasped"
-                + " premolar already lies up to 5 mm from its own tip, so that nearer adds no"
-                + " lever"));
+            "no school gives a figure, only \"as far as possible\"; at 5 mm the lever of a saddle"
+                + " of two molars, some 20 to 25 mm, is already four to five times as long, and the"
+                + " clasps must hold five to six times the pull"));
     m.put(
         Quantity.MOBILITY,
         read(2, "teaching notes on mouth preparation: above grade II, do not use"));

@@ -20,6 +20,8 @@ import saddlewright.design.PostDam;
 import saddlewright.design.ReciprocalArm;
 import saddlewright.design.Relief;
 import saddlewright.design.Rest;
+import saddlewright.design.RetentionMesh;
+import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.design.UnknownComponent;
 import saddlewright.rules.Amount;
@@ -96,6 +98,12 @@ public final class EveryComponentIsJoined implements Rule {
     if (c instanceof MinorConnector m) {
       return reach(s, m.tooth());
     }
+    if (c instanceof Saddle x) {
+      return reach(s, nearEnd(s, x.span()));
+    }
+    if (c instanceof RetentionMesh x) {
+      return reach(s, nearEnd(s, x.span()));
+    }
     return Optional.empty();
   }
 
@@ -118,6 +126,12 @@ public final class EveryComponentIsJoined implements Rule {
     Span wide = before ? Span.of(tooth, m.span().last()) : Span.of(m.span().first(), tooth);
     return Optional.of(
         new DesignEdit.Change(new MajorConnector(m.id(), m.form(), wide, m.shape())));
+  }
+
+  /** The end of a saddle at which the connector arrives. */
+  private static Tooth nearEnd(Situation s, Span saddle) {
+    int middle = s.design().majorConnector().orElseThrow().span().first().place();
+    return saddle.last().place() <= middle ? saddle.last() : saddle.first();
   }
 
   private static String label(DesignEdit edit) {

@@ -1,0 +1,198 @@
+package saddlewright.rules;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import saddlewright.chart.SoftTissues;
+import saddlewright.dentition.End;
+import saddlewright.dentition.RestSite;
+import saddlewright.dentition.Span;
+import saddlewright.dentition.Zone;
+import saddlewright.design.ComponentId;
+import saddlewright.design.ConnectorForm;
+import saddlewright.design.ConnectorShape;
+import saddlewright.design.MajorConnector;
+import saddlewright.design.MinorConnector;
+import saddlewright.design.Rest;
+import saddlewright.rules.framework.ConnectorsClearTheGingivalMargins;
+import saddlewright.rules.framework.DenturesAreNotOneSided;
+import saddlewright.rules.framework.DenturesHaveOneMajorConnector;
+import saddlewright.rules.framework.EveryComponentIsJoined;
+import saddlewright.rules.framework.LingualBarsHaveDepth;
+import saddlewright.rules.framework.LingualPlatesAreCarriedByRests;
+import saddlewright.rules.framework.MinorConnectorsStandApart;
+import saddlewright.rules.framework.PalatalToriAreSpared;
+import saddlewright.rules.framework.RingsAreOpenEnough;
+import saddlewright.rules.framework.StrapsAreBroadEnough;
+
+/** Cases for the rules of the framework. */
+final class FrameworkCases {
+  private FrameworkCases() {}
+
+  private static ConnectorShape shape() {
+    return ConnectorShape.DEFAULT;
+  }
+
+  static List<RuleCase> all() {
+    return List.of(
+        RuleCase.of(new ConnectorsClearTheGingivalMargins())
+            .fires(
+                "a bar set 1 mm from the margins",
+                Designs.lowerClassOne()
+                    .without(MajorConnector.class)
+                    .add(
+                        MajorConnector.of(
+                                ComponentId.of("bar"), ConnectorForm.LINGUAL_BAR, Span.of(45, 35))
+                            .withShape(shape().withClearance(Optional.of(1.0)))),
+                "Lingual bar: its border lies close to the gingival margins (1.1 mm"
+                    + " against at least 3 mm)")
+            .fires(
+                "a strap set 4 mm from the margins",
+                Designs.upperClassThree()
+                    .without(MajorConnector.class)
+                    .add(
+                        MajorConnector.of(
+                                ComponentId.of("strap"),
+                                ConnectorForm.PALATAL_STRAP,
+                                Span.of(15, 25))
+                            .withShape(shape().withClearance(Optional.of(4.0)))),
+                Severity.SHOULD,
+                "Palatal strap: its border lies close to the gingival margins (4.1 mm"
+                    + " against at least 6 mm)")
+            .quiet("a bar at its usual clearance", Designs.lowerClassOne())
+            .quiet("a strap at its usual clearance", Designs.upperClassThree()),
+        RuleCase.of(new DenturesAreNotOneSided())
+            .fires(
+                "all on the right",
+                Designs.upper()
+                    .missing(15, 16)
+                    .saddle(15, 16)
+                    .threeArm(17, RestSite.MESIAL_OCCLUSAL, End.MESIAL, Zone.DISTOBUCCAL)
+                    .rest(14, RestSite.DISTAL_OCCLUSAL),
+                "Upper denture: all parts lie on the patient's right: it could be swallowed or"
+                    + " inhaled (1 side against 2 sides, joined)")
+            .fires(
+                "a connector that stays on one side",
+                Designs.lowerClassOne()
+                    .without(MajorConnector.class)
+                    .connector(ConnectorForm.LINGUAL_BAR, 31, 35),
+                "Lower denture: its connector does not cross the midline: it could be swallowed or"
+                    + " inhaled (connector on 1 side against connector on both sides)")
+            .quiet("joined across", Designs.lowerClassOne())
+            .quiet("nothing designed", Designs.lower().missing(36)),
+        RuleCase.of(new DenturesHaveOneMajorConnector())
+            .fires(
+                "none",
+                Designs.lowerClassOne().without(MajorConnector.class),
+                "Lower denture: nothing joins its parts (0 major connectors against 1 major"
+                    + " connector)")
+            .fires(
+                "two",
+                Designs.lowerClassOne().connector(ConnectorForm.DENTAL_BAR, 43, 33),
+                "Lower denture: more than one major connector (2 major connectors against 1 major"
+                    + " connector)")
+            .quiet("one", Designs.lowerClassOne())
+            .quiet("nothing designed", Designs.lower().missing(36)),
+        RuleCase.of(new EveryComponentIsJoined())
+            .fires(
+                "a bar that stops at the canines",
+                Designs.lowerClassOne()
+                    .without(MajorConnector.class)
+                    .connector(ConnectorForm.LINGUAL_BAR, 43, 33),
+                "Saddle 36–37: not joined to the framework (3.9 mm away against 0 mm)")
+            .fires(
+                "a rest whose strut was taken away",
+                Designs.lowerClassOne().without(MinorConnector.class, 33),
+                "X")
+            .fires(
+                "a strut beyond the end of the bar",
+                Designs.lowerClassTwo()
+                    .rest(47, RestSite.DISTAL_OCCLUSAL)
+                    .strut(47, MinorConnector.Place.DISTAL_EMBRASURE),
+                "X")
+            .fires(
+                "an arm without a rest to come from",
+                Designs.lowerClassTwo().without(Rest.class, 46).without(MinorConnector.class, 46),
+                "X")
+            .quiet("one casting", Designs.lowerClassOne())
+            .quiet("no connector yet", Designs.lowerClassOne().without(MajorConnector.class)),
+        RuleCase.of(new LingualBarsHaveDepth())
+            .fires(
+                "6 mm at 31",
+                Designs.lowerClassOne().lingualDepth(6, 31),
+                "Lingual bar: shallow lingual sulcus at 31 (6 mm against at least 7 mm)")
+            .fires(
+                "7.5 mm at 41",
+                Designs.lowerClassOne().lingualDepth(7.5, 41),
+                Severity.SHOULD,
+                "Lingual bar: shallow lingual sulcus at 41 (7.5 mm against at least 8 mm)")
+            .quiet("8 mm", Designs.lowerClassOne().lingualDepth(8, 31))
+            .quiet(
+                "a plate needs no such depth",
+                Designs.lowerClassOne()
+                    .lingualDepth(4, 31)
+                    .without(MajorConnector.class)
+                    .connector(ConnectorForm.LINGUAL_PLATE, 45, 35)),
+        RuleCase.of(new LingualPlatesAreCarriedByRests())
+            .fires(
+                "a plate without rests",
+                Designs.lower()
+                    .missing(36, 37, 46, 47)
+                    .saddle(36, 37)
+                    .saddle(46, 47)
+                    .connector(ConnectorForm.LINGUAL_PLATE, 45, 35),
+                "Lingual plate: no rest carries it on a canine or premolar of each side (0 of 2"
+                    + " sides carried against both sides carried)")
+            .quiet(
+                "rests on both sides",
+                Designs.lowerClassOne()
+                    .without(MajorConnector.class)
+                    .connector(ConnectorForm.LINGUAL_PLATE, 45, 35))
+            .quiet("a bar", Designs.lowerClassOne()),
+        RuleCase.of(new MinorConnectorsStandApart())
+            .fires(
+                "struts in the next embrasure",
+                Designs.lowerClassOne()
+                    .without(MinorConnector.class, 33)
+                    .strut(34, MinorConnector.Place.MESIAL_EMBRASURE),
+                "Minor connector at 35: stands close to the minor connector at 34 (2"
+                    + " mm against at least 5 mm)")
+            .quiet("one strut on each side", Designs.lowerClassTwo()),
+        RuleCase.of(new PalatalToriAreSpared())
+            .fires(
+                "a strap over a torus",
+                Designs.upperClassThree()
+                    .tissues(t -> t.withTori(Set.of(SoftTissues.Torus.PALATAL))),
+                "Palatal strap: crosses the palatal torus without relief (0 mm relief against"
+                    + " relief, or a ring or horseshoe round it)")
+            .quiet("no torus", Designs.upperClassThree())
+            .quiet(
+                "a ring",
+                Designs.upperClassFour()
+                    .tissues(t -> t.withTori(Set.of(SoftTissues.Torus.PALATAL)))),
+        RuleCase.of(new RingsAreOpenEnough())
+            .fires(
+                "an opening of 8 mm",
+                Designs.upperClassFour()
+                    .without(MajorConnector.class)
+                    .add(
+                        MajorConnector.of(
+                                ComponentId.of("ring"), ConnectorForm.PALATAL_RING, Span.of(17, 27))
+                            .withShape(shape().withOpening(Optional.of(22.0), Optional.of(30.0)))),
+                "Palatal ring: small opening (8 mm against at least 15 mm)")
+            .quiet("no ring", Designs.upperClassThree()),
+        RuleCase.of(new StrapsAreBroadEnough())
+            .fires(
+                "a strap of 6 mm",
+                Designs.upperClassThree()
+                    .without(MajorConnector.class)
+                    .add(
+                        MajorConnector.of(
+                                ComponentId.of("strap"),
+                                ConnectorForm.PALATAL_STRAP,
+                                Span.of(15, 25))
+                            .withShape(shape().withHeight(Optional.of(6.0)))),
+                "Palatal strap: narrow for a strap (6 mm against at least 8 mm)")
+            .quiet("a strap of the usual width", Designs.upperClassThree()));
+  }
+}
