@@ -29,7 +29,7 @@ final class IndirectCases {
             .fires(
                 "marked on the last tooth behind the axis",
                 withoutIndirect(Designs.lowerClassTwo(), 44).indirect(47, RestSite.DISTAL_OCCLUSAL),
-                "47: indirect retainer on the saddle's side of the clasp axis (10.8 mm"
+                "47: indirect retainer on the saddle's side of the clasp axis (# mm"
                     + " on the saddle's side against at least 5 mm beyond)")
             .quiet("in front of the axis", Designs.lowerClassOne())
             .quiet("behind the axis of a Class IV", Designs.upperClassFour()),
@@ -39,7 +39,7 @@ final class IndirectCases {
                 withoutIndirect(Designs.lowerClassOne(), 33, 43)
                     .without(Rest.class, 35)
                     .indirect(35, RestSite.MESIAL_OCCLUSAL),
-                "35: indirect retainer close to the clasp axis, lever ratio 0.03 (0.66"
+                "35: indirect retainer close to the clasp axis, lever ratio # (0.66"
                     + " mm against at least 5 mm)")
             .fires(
                 "no tooth lies farther",
@@ -53,8 +53,8 @@ final class IndirectCases {
                     .indirect(43, RestSite.CINGULUM)
                     .connector(ConnectorForm.LINGUAL_PLATE, 44, 34),
                 Severity.CONSIDER,
-                "33: indirect retainer close to the clasp axis, lever ratio 0.09; no"
-                    + " sound tooth lies farther (2.4 mm against at least 5 mm)")
+                "33: indirect retainer close to the clasp axis, lever ratio #; no"
+                    + " sound tooth lies farther (# mm against at least 5 mm)")
             .quiet("canine cingula before premolar clasps", Designs.lowerClassOne()),
         RuleCase.of(new IndirectRetentionHasTwoClasps())
             .fires(
@@ -85,7 +85,7 @@ final class IndirectCases {
                 withoutIndirect(Designs.lowerClassTwo(), 44).rest(44, RestSite.MESIAL_OCCLUSAL),
                 Severity.CONSIDER,
                 "Saddle 35–37: a rest beyond the clasp axis can serve as indirect retainer but is"
-                    + " not marked as one (0 marked, nearest fit rest 13.7 mm beyond against 1"
+                    + " not marked as one (0 marked, nearest fit rest # mm beyond against 1"
                     + " indirect retainer)")
             .quiet("marked and in place", Designs.lowerClassOne())
             .quiet("tooth-borne Class III", Designs.upperClassThree())

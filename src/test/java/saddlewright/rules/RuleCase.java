@@ -12,7 +12,7 @@ import java.util.Map;
  */
 record RuleCase(Rule rule, Map<String, Firing> firing, Map<String, Situation> quiet) {
 
-  /** A faulty design and the sentence of its first finding. */
+  /** A faulty design and the sentence of its first finding; # stands for a measured number. */
   record Firing(Situation situation, Severity severity, String sentence) {}
 
   static RuleCase of(Rule rule) {

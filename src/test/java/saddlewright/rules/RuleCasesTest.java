@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -39,11 +41,18 @@ class RuleCasesTest {
                                   List<Finding> found = c.rule().judge(e.getValue().situation());
                                   assertThat(found).isNotEmpty();
                                   assertThat(found.get(0).sentence())
-                                      .isEqualTo(e.getValue().sentence());
+                                      .matches(pattern(e.getValue().sentence()));
                                   assertThat(found.get(0).severity())
                                       .isEqualTo(e.getValue().severity());
                                   assertThat(found).allMatch(f -> f.ruleId().equals(c.rule().id()));
                                 })));
+  }
+
+  /** A # stands for a number that the layout measures. */
+  private static String pattern(String sentence) {
+    return Stream.of(sentence.split("#", -1))
+        .map(Pattern::quote)
+        .collect(Collectors.joining("-?[0-9]+([.][0-9]+)?"));
   }
 
   @TestFactory

@@ -2,16 +2,11 @@ package saddlewright.rules.framework;
 
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Span;
-import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
-import saddlewright.design.Clasp;
-import saddlewright.design.Component;
 import saddlewright.design.ConnectorForm;
 import saddlewright.design.DesignEdit;
-import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
-import saddlewright.design.Rest;
-import saddlewright.design.Saddle;
+import saddlewright.layout.ConnectorChoice;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Situation;
 
@@ -19,22 +14,28 @@ import saddlewright.rules.Situation;
 final class CrossArch {
   private CrossArch() {}
 
-  /** From the outermost part on one side to the outermost on the other. */
-  static Span span(Situation s) {
-    return span(s.design());
+  /** The usual span of a connector of this form for what has been designed. */
+  static Span span(Situation s, ConnectorForm form) {
+    return ConnectorChoice.span(form, s.chart(), s.design());
   }
 
   /** Adds the usual connector of the arch, or widens the one that is there. */
   static DesignEdit connector(Situation s, ArchDesign design) {
-    Span wide = span(design);
     return design
         .majorConnector()
         .<DesignEdit>map(
-            m -> new DesignEdit.Change(new MajorConnector(m.id(), m.form(), wide, m.shape())))
+            m ->
+                new DesignEdit.Change(
+                    new MajorConnector(
+                        m.id(),
+                        m.form(),
+                        ConnectorChoice.span(m.form(), s.chart(), design),
+                        m.shape())))
         .orElseGet(
             () ->
                 new DesignEdit.Place(
-                    MajorConnector.of(design.freshId("connector"), usualForm(s), wide)));
+                    ConnectorChoice.of(
+                        design.freshId("connector"), usualForm(s), s.chart(), design)));
   }
 
   /**
@@ -53,27 +54,5 @@ final class CrossArch {
     return depth < s.profile().limit(Quantity.LINGUAL_BAR_DEPTH)
         ? ConnectorForm.LINGUAL_PLATE
         : ConnectorForm.LINGUAL_BAR;
-  }
-
-  private static Span span(ArchDesign design) {
-    int right = 6;
-    int left = 9;
-    for (Component c : design.components()) {
-      if (c instanceof Rest || c instanceof Clasp || c instanceof GuidePlate) {
-        for (Tooth t : c.teeth()) {
-          right = Math.min(right, t.place());
-          left = Math.max(left, t.place());
-        }
-      } else if (c instanceof Saddle x) {
-        // The connector runs into the near end of a saddle.
-        if (x.span().last().place() < 8) {
-          right = Math.min(right, x.span().last().place());
-        }
-        if (x.span().first().place() > 7) {
-          left = Math.max(left, x.span().first().place());
-        }
-      }
-    }
-    return Span.of(Tooth.at(design.arch(), right), Tooth.at(design.arch(), left));
   }
 }

@@ -75,7 +75,7 @@ public final class DenturesAreNotOneSided implements Rule {
     }
     Optional<MajorConnector> connector = s.design().majorConnector();
     if (connector.isPresent() && !connector.get().span().crossesMidline()) {
-      Span wide = CrossArch.span(s);
+      Span wide = CrossArch.span(s, connector.get().form());
       return List.of(
           draft(s, "its connector does not cross the midline")
               .measured("connector on 1 side", "connector on both sides")
