@@ -16,7 +16,7 @@ import saddlewright.geometry.Vector;
 /** The key of a sheet: one sample and name for each role that the drawing really uses. */
 final class Key {
   private static final double ROW = 4.4;
-  private static final double COLUMN = 31;
+  private static final double COLUMN = 28;
   private static final double SAMPLE = 6;
 
   private static final Map<Ink, String> NAMES = new EnumMap<>(Ink.class);
@@ -26,7 +26,7 @@ final class Key {
     NAMES.put(Ink.REST, "rest");
     NAMES.put(Ink.RETENTIVE, "retentive arm");
     NAMES.put(Ink.RECIPROCAL, "reciprocal arm");
-    NAMES.put(Ink.GUIDE, "guide plate, guide plane");
+    NAMES.put(Ink.GUIDE, "guide plate or plane");
     NAMES.put(Ink.INDIRECT, "indirect retainer (IR)");
     NAMES.put(Ink.ACRYLIC, "acrylic saddle");
     NAMES.put(Ink.MESH, "mesh under acrylic");

@@ -57,10 +57,10 @@ public record SheetDrawing(
       lowerPlace = Optional.of(t);
       y = bottom + HEADING;
     }
-    List<Mark> furniture = SheetFurniture.scaleBar(new Point(MARGIN, y + 4));
-    double keyHeight = Key.place(marks, new Point(MARGIN + 34, y + 1.5), 2 * half - 34, marks);
-    marks.addAll(furniture);
-    Box bounds = new Box(0, 0, 2 * middle, y + Math.max(8, keyHeight + 2) + MARGIN / 2);
+    marks.addAll(SheetFurniture.scaleBar(new Point(MARGIN, y + 4)));
+    y += 7.5;
+    y += Key.place(marks, new Point(MARGIN, y), 2 * half, marks);
+    Box bounds = new Box(0, 0, 2 * middle, y + MARGIN / 2);
     return new SheetDrawing(new Drawing(marks, bounds), upperPlace, lowerPlace);
   }
 
