@@ -16,7 +16,7 @@ import saddlewright.geometry.Vector;
 /** The key of a sheet: one sample and name for each role that the drawing really uses. */
 final class Key {
   private static final double ROW = 4.4;
-  private static final double COLUMN = 28;
+  private static final double COLUMN = 27;
   private static final double SAMPLE = 6;
 
   private static final Map<Ink, String> NAMES = new EnumMap<>(Ink.class);
