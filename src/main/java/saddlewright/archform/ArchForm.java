@@ -25,6 +25,7 @@ import saddlewright.geometry.Point;
  */
 public final class ArchForm {
   private static final double LABEL_OUTSIDE_SULCUS = 2;
+  private static final double LABEL_WIDER = 0.7;
 
   private final ArchChart chart;
   private final Map<Tooth, PlacedTooth> teeth;
@@ -166,7 +167,9 @@ public final class ArchForm {
     Point rim = t.rim(t.degreesAcross(Face.BUCCAL));
     Point depth = buccalSulcus().nearest(rim.plus(t.outward().times(4)));
     double out = Math.max(4, t.outward().dot(rim.to(depth)));
-    return rim.plus(t.outward().times(out + LABEL_OUTSIDE_SULCUS));
+    // Numbers are wider than high, so that they need more room at the sides than in front.
+    double room = LABEL_OUTSIDE_SULCUS + LABEL_WIDER * Math.abs(t.outward().x());
+    return rim.plus(t.outward().times(out + room));
   }
 
   /** Box around all that belongs to the arch, with its tooth numbers. */
@@ -175,7 +178,7 @@ public final class ArchForm {
         .box()
         .union(pad(Side.RIGHT).box())
         .union(pad(Side.LEFT).box())
-        .grown(2 * LABEL_OUTSIDE_SULCUS);
+        .grown(2 * (LABEL_OUTSIDE_SULCUS + LABEL_WIDER));
   }
 
   private Path crestThroughPlaces() {

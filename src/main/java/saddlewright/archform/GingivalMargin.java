@@ -20,7 +20,7 @@ final class GingivalMargin {
    * lower and, at the cervix, up to 0.5 mm inside that outline; the free gingiva is about 1 mm thick
    * (from memory), so that its crest is seen just outside the crown.
    */
-  private static final double BESIDE_CROWN = 0.35;
+  private static final double BESIDE_CROWN = 0.45;
 
   /** Share of the embrasure that the papilla leaves open towards the face. */
   private static final double PAPILLA = 0.50;
@@ -78,8 +78,21 @@ final class GingivalMargin {
     double across = t.degreesAcross(face);
     // Rising angles lead from mesial over buccal to distal, that is against the run on the right.
     boolean rising = (t.tooth().side() == Side.RIGHT) == (face == Face.LINGUAL);
-    for (double a : SCALLOP) {
-      knots.add(t.rimOut(across + (rising ? -a : a), BESIDE_CROWN));
+    boolean first = t == row.get(0);
+    boolean last = t == row.get(row.size() - 1);
+    if (first) {
+      round(t, across, rising ? -1 : 1, new double[] {88, 64}, knots);
+    }
+    round(t, across, rising ? -1 : 1, SCALLOP, knots);
+    if (last) {
+      round(t, across, rising ? 1 : -1, new double[] {64, 88}, knots);
+    }
+  }
+
+  private static void round(
+      PlacedTooth t, double across, int sense, double[] degrees, List<Point> knots) {
+    for (double a : degrees) {
+      knots.add(t.rimOut(across + sense * a, BESIDE_CROWN));
     }
   }
 

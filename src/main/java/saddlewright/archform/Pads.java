@@ -28,14 +28,14 @@ final class Pads {
     {0, 0}, {0.9, 1.5}, {3, 2.4}, {5.6, 3.4}, {8, 4.1}, {10, 3.6}, {11.2, 1.8}, {11.5, 0}
   };
   private static final double[][] TUBEROSITY = {
-    {0, 0}, {0.3, 2.2}, {1.8, 4.0}, {4.2, 4.6}, {6.8, 4.0}, {8.4, 2.2}, {8.8, 0}
+    {0, 0}, {0.2, 2.4}, {1.5, 4.2}, {3.4, 4.7}, {5.3, 4.0}, {6.6, 2.2}, {6.9, 0}
   };
   private static final double NOTCH_BEHIND = 1.4;
 
   private Pads() {}
 
   static Outline pad(ArchForm form, Side side) {
-    double[][] shape = form.arch() == Arch.LOWER ? PEAR : TUBEROSITY;
+    double[][] shape = shape(form);
     Frame f = frame(form, side);
     List<Point> knots = new ArrayList<>();
     for (double[] p : shape) {
@@ -57,12 +57,23 @@ final class Pads {
 
   /** The farthest point of the pad or notch on the ridge line. */
   static Point end(ArchForm form, Side side) {
-    return frame(form, side).at(form.arch() == Arch.LOWER ? 11.5 : 8.8 + NOTCH_BEHIND, 0);
+    double behind = form.arch() == Arch.LOWER ? 0 : NOTCH_BEHIND;
+    return frame(form, side).at(length(form) + behind, 0);
   }
 
   /** A point beside the pad: mm back from its front, mm outwards. */
   static Point beside(ArchForm form, Side side, double back, double out) {
     return frame(form, side).at(back, out);
+  }
+
+  /** Length of the pad or tuberosity, mm. */
+  static double length(ArchForm form) {
+    double[][] shape = shape(form);
+    return shape[shape.length - 1][0];
+  }
+
+  private static double[][] shape(ArchForm form) {
+    return form.arch() == Arch.LOWER ? PEAR : TUBEROSITY;
   }
 
   private record Frame(Point front, Vector back, Vector out) {

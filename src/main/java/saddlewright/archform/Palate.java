@@ -20,10 +20,12 @@ final class Palate {
 
   /** Rugae of one side: where they start and end, mm from the midline and behind the papilla. */
   private static final double[][] RUGAE = {
-    {1.6, 2.2, 9.6, 0.4}, {1.8, 5.6, 11.6, 4.6}, {2.0, 9.4, 11.0, 10.4}
+    {1.5, 2.4, 8.8, -0.2}, {1.7, 5.6, 11.2, 4.0}, {1.9, 8.8, 10.8, 8.6}
   };
 
-  private static final double HARD_PALATE_BEHIND_SECOND_MOLAR = 4;
+  private static final double RUGA_WAVE = 0.5;
+
+  private static final double HARD_PALATE_BEHIND_SECOND_MOLAR = 8;
   private static final double FOVEA_HALF_DISTANCE = 1.7;
   private static final double FOVEA_BEHIND_LIMIT = 1.3;
 
@@ -69,9 +71,9 @@ final class Palate {
     for (int sign = -1; sign <= 1; sign += 2) {
       for (double[] r : RUGAE) {
         List<Point> knots = new ArrayList<>();
-        for (int i = 0; i <= 6; i++) {
-          double t = i / 6.0;
-          double wave = 0.42 * Math.sin(t * 2.6 * Math.PI + r[1]) * Math.sin(Math.PI * t);
+        for (int i = 0; i <= 8; i++) {
+          double t = i / 8.0;
+          double wave = RUGA_WAVE * Math.sin(2 * Math.PI * t * 1.25 + r[1]) * Math.sin(Math.PI * t);
           knots.add(
               new Point(sign * (r[0] + (r[2] - r[0]) * t), y + r[1] + (r[3] - r[1]) * t * t + wave));
         }
@@ -113,6 +115,11 @@ final class Palate {
             new Point(left.x() * 0.18, y + 0.2),
             new Point(left.x() * 0.55, y + (left.y() - y) * 0.34),
             left.plus(new saddlewright.geometry.Vector(-2.5, 0.4))));
+  }
+
+  /** The soft palate's border on the midline, for what must stay in front of it, mm. */
+  static double limitOnMidline(ArchForm form) {
+    return middle(form);
   }
 
   static List<Point> foveae(ArchForm form) {

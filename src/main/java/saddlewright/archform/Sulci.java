@@ -65,17 +65,19 @@ final class Sulci {
       rim[i] = t.outward().dot(t.centre().to(t.rim(t.degreesAcross(Face.BUCCAL))));
     }
     double[] soft = softened(depth, fixed);
-    double[] even = softened(rim, new boolean[row.size()]);
     List<Point> knots = new ArrayList<>();
-    knots.add(Pads.end(form, Side.RIGHT));
-    knots.add(Pads.beside(form, Side.RIGHT, 8.6, 6.4));
     for (int i = 0; i < row.size(); i++) {
       PlacedTooth t = row.get(i);
-      knots.add(t.centre().plus(t.outward().times(even[i] + soft[i])));
+      knots.add(t.centre().plus(t.outward().times(rim[i] + soft[i])));
     }
-    knots.add(Pads.beside(form, Side.LEFT, 8.6, 6.4));
-    knots.add(Pads.end(form, Side.LEFT));
-    return Path.smooth(knots);
+    double back = Pads.length(form);
+    knots.add(0, Pads.beside(form, Side.RIGHT, 0.75 * back, 7.2));
+    knots.add(Pads.beside(form, Side.LEFT, 0.75 * back, 7.2));
+    List<Point> all = new ArrayList<>();
+    all.add(Pads.end(form, Side.RIGHT));
+    all.addAll(faired(knots, fixed));
+    all.add(Pads.end(form, Side.LEFT));
+    return Path.smooth(all);
   }
 
   private Path inner() {
@@ -92,7 +94,6 @@ final class Sulci {
     }
     double[] soft = softened(depth, fixed);
     List<Point> knots = new ArrayList<>();
-    knots.add(Pads.beside(form, Side.RIGHT, lower ? 9.5 : 6, lower ? -5.6 : -9));
     for (int i = 0; i < row.size(); i++) {
       PlacedTooth t = row.get(i);
       Point margin = t.rim(t.degreesAcross(Face.LINGUAL));
@@ -100,14 +101,38 @@ final class Sulci {
       double far = Math.min(soft[i], MOST_OF_WAY * in.length());
       knots.add(margin.plus(in.unit().times(far)));
     }
-    knots.add(Pads.beside(form, Side.LEFT, lower ? 9.5 : 6, lower ? -5.6 : -9));
-    return Path.smooth(knots);
+    double back = 0.8 * Pads.length(form);
+    knots.add(0, Pads.beside(form, Side.RIGHT, back, lower ? -5.6 : -9));
+    knots.add(Pads.beside(form, Side.LEFT, back, lower ? -5.6 : -9));
+    return Path.smooth(faired(knots, fixed));
   }
 
   /** Where the inward line from a point meets the midline. */
   private static Point meeting(Point p) {
     return new Point(
         0, FOCUS + FOCUS_SOFTNESS * Math.log1p(Math.exp((p.y() - FOCUS) / FOCUS_SOFTNESS)));
+  }
+
+  /**
+   * The knots without the waviness from tooth to tooth; those of charted depths and the ends stay.
+   * Moving towards the neighbours' middle and back again a little farther keeps the curve from
+   * shrinking (Taubin, SIGGRAPH 1995).
+   *
+   * @param fixed for the knots but the first and last
+   */
+  private static List<Point> faired(List<Point> knots, boolean[] fixed) {
+    List<Point> now = knots;
+    for (int round = 0; round < 8; round++) {
+      double share = round % 2 == 0 ? 0.5 : -0.52;
+      List<Point> next = new ArrayList<>(now);
+      for (int i = 1; i + 1 < now.size(); i++) {
+        if (!fixed[i - 1]) {
+          next.set(i, now.get(i).towards(now.get(i - 1).midpoint(now.get(i + 1)), share));
+        }
+      }
+      now = next;
+    }
+    return now;
   }
 
   /** The values evened out between neighbours, charted ones kept as they are. */

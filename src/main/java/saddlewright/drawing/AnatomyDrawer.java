@@ -14,7 +14,7 @@ import saddlewright.geometry.Vector;
 
 /** Draws what the mouth has besides teeth: margins, ridges, sulci, palate, pads, frena, tori. */
 final class AnatomyDrawer {
-  private static final double MARGIN_WIDTH = 0.2;
+  private static final double MARGIN_WIDTH = 0.15;
   private static final double FINE = 0.14;
   private static final double FINEST = 0.1;
   private static final List<Double> SOLID = List.of();
@@ -50,7 +50,7 @@ final class AnatomyDrawer {
       form.lingualFrenum().ifPresent(f -> line(Ink.GINGIVA, MARGIN_WIDTH, SOLID, f));
     }
     form.frena().forEach(f -> line(Ink.GINGIVA, FINEST, SOLID, f));
-    form.chartedFrena().forEach(f -> line(Ink.GINGIVA, 1.4 * MARGIN_WIDTH, SOLID, f));
+    form.chartedFrena().forEach(f -> line(Ink.GINGIVA, 1.8 * MARGIN_WIDTH, SOLID, f));
     line(Ink.ANATOMY, FINE, SHORT_DASH, form.ridgeCrest());
     line(Ink.GINGIVA, MARGIN_WIDTH, SOLID, form.buccalMargin());
     line(Ink.GINGIVA, MARGIN_WIDTH, SOLID, form.lingualMargin());
@@ -93,7 +93,7 @@ final class AnatomyDrawer {
       Vector v = middle.to(p);
       inner.add(middle.plus(v.times(0.66)));
     }
-    line(Ink.ANATOMY, MARGIN_WIDTH, SOLID, torus.toPath());
+    line(Ink.ANATOMY, 0.2, SOLID, torus.toPath());
     line(Ink.ANATOMY, FINEST, SHORT_DASH, Outline.of(inner).toPath());
   }
 

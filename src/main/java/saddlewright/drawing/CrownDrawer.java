@@ -12,7 +12,7 @@ import saddlewright.geometry.Point;
 
 /** Draws a crown seen from above so that its faces can be told apart without its number. */
 final class CrownDrawer {
-  private static final double OUTLINE_WIDTH = 0.27;
+  private static final double OUTLINE_WIDTH = 0.25;
   private static final double CROSS_WIDTH = 0.6;
   /** Shades that deepen towards the lingual slope: size of the lit part, and its way buccally. */
   private static final double[][] SHADES = {{0.94, 0.035, 0.6}, {0.87, 0.075, 0.55}};
@@ -50,7 +50,7 @@ final class CrownDrawer {
     out.add(stroke(Ink.FISSURE, 0.09, of(CrownDetail.Kind.LOBE)));
     out.add(stroke(Ink.FISSURE, 0.11, of(CrownDetail.Kind.TABLE)));
     out.add(stroke(Ink.FISSURE, 0.14, of(CrownDetail.Kind.FOSSA)));
-    out.add(stroke(Ink.FISSURE, 0.22, of(CrownDetail.Kind.GROOVE)));
+    out.add(stroke(Ink.FISSURE, 0.19, of(CrownDetail.Kind.GROOVE)));
     out.add(stroke(Ink.TOOTH_LINE, 0.15, of(CrownDetail.Kind.EDGE)));
     out.removeIf(m -> m instanceof Mark.Stroke s && s.paths().isEmpty());
     return out;

@@ -9,6 +9,7 @@ import saddlewright.chart.ArchChart;
 import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.CrownSize;
+import saddlewright.dentition.End;
 import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Subject;
@@ -39,7 +40,10 @@ final class LostPlaceDrawer {
 
   List<Mark> marks() {
     if (tooth.isClosed()) {
-      return closed();
+      // One tick is enough where several places in a row have closed.
+      boolean again =
+          tooth.tooth().neighbour(End.MESIAL).filter(chart::isClosed).isPresent();
+      return again ? List.of() : closed();
     }
     List<Mark> out = new ArrayList<>();
     ToothStatus status = chart.tooth(tooth.tooth()).status();

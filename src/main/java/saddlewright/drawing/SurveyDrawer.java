@@ -22,7 +22,8 @@ final class SurveyDrawer {
   private static final double HALF_ARC = 13;
   private static final double ARC_OFFSET = 1.35;
   private static final double ARC_WIDTH = 0.45;
-  private static final double DEPTH_OFFSET = 2.55;
+  private static final double DEPTH_OFFSET = 2.7;
+  private static final double HALF_WORD = 1.1;
   private static final double SMALL_TYPE = 1.6;
   private static final String[] GRADES = {"", "I", "II", "III"};
 
@@ -69,7 +70,7 @@ final class SurveyDrawer {
     out.add(
         words(
             String.format(Locale.ROOT, "%.2f", undercut.depth()),
-            tooth.rimOut(at, DEPTH_OFFSET),
+            tooth.rimOut(at, DEPTH_OFFSET + HALF_WORD * Math.abs(tooth.direction(at).x())),
             Ink.UNDERCUT));
   }
 
