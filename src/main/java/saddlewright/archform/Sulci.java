@@ -3,6 +3,7 @@ package saddlewright.archform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Face;
 import saddlewright.dentition.Side;
@@ -37,6 +38,11 @@ final class Sulci {
   /** Most of the way to the midline that an inner line goes, so that both sides stay apart. */
   private static final double MOST_OF_WAY = 0.62;
 
+  /** Half breadth of the vestibule and of the floor beside the pads, mm. */
+  private static final double BESIDE_PAD_OUT = 7.2;
+
+  private static final double BESIDE_PAD_IN = -5.6;
+
   private final ArchForm form;
   private final List<PlacedTooth> row;
 
@@ -55,56 +61,69 @@ final class Sulci {
 
   private Path outer() {
     Map<Tooth, Double> charted = form.chart().softTissues().buccalDepth();
-    double[] depth = new double[row.size()];
-    double[] rim = new double[row.size()];
-    boolean[] fixed = new boolean[row.size()];
-    for (int i = 0; i < row.size(); i++) {
-      PlacedTooth t = row.get(i);
-      depth[i] = charted.getOrDefault(t.tooth(), BUCCAL);
-      fixed[i] = charted.containsKey(t.tooth());
-      rim[i] = t.outward().dot(t.centre().to(t.rim(t.degreesAcross(Face.BUCCAL))));
-    }
-    double[] soft = softened(depth, fixed);
+    double[] depth = depths(charted, t -> BUCCAL);
     List<Point> knots = new ArrayList<>();
+    knots.add(Pads.beside(form, Side.RIGHT, 0.75 * Pads.length(form), BESIDE_PAD_OUT));
     for (int i = 0; i < row.size(); i++) {
       PlacedTooth t = row.get(i);
-      knots.add(t.centre().plus(t.outward().times(rim[i] + soft[i])));
+      Point rim = t.rim(t.degreesAcross(Face.BUCCAL));
+      knots.add(rim.plus(t.outward().times(depth[i])));
     }
-    double back = Pads.length(form);
-    knots.add(0, Pads.beside(form, Side.RIGHT, 0.75 * back, 7.2));
-    knots.add(Pads.beside(form, Side.LEFT, 0.75 * back, 7.2));
+    knots.add(Pads.beside(form, Side.LEFT, 0.75 * Pads.length(form), BESIDE_PAD_OUT));
     List<Point> all = new ArrayList<>();
     all.add(Pads.end(form, Side.RIGHT));
-    all.addAll(faired(knots, fixed));
+    all.addAll(faired(knots, charted));
     all.add(Pads.end(form, Side.LEFT));
     return Path.smooth(all);
   }
 
   private Path inner() {
     boolean lower = form.arch() == Arch.LOWER;
-    Map<Tooth, Double> charted = form.chart().softTissues().lingualDepth();
-    double[] depth = new double[row.size()];
-    boolean[] fixed = new boolean[row.size()];
-    for (int i = 0; i < row.size(); i++) {
-      Tooth t = row.get(i).tooth();
-      double back = Math.min(1, (t.position() - 1) / 6.0);
-      double usual = lower ? FLOOR_FRONT + (FLOOR_BACK - FLOOR_FRONT) * back : VAULT;
-      depth[i] = lower ? charted.getOrDefault(t, usual) : usual;
-      fixed[i] = lower && charted.containsKey(t);
-    }
-    double[] soft = softened(depth, fixed);
+    Map<Tooth, Double> charted = lower ? form.chart().softTissues().lingualDepth() : Map.of();
+    double[] depth = depths(charted, t -> lower ? usualFloor(t) : VAULT);
+    double along = 0.8 * Pads.length(form);
+    double across = lower ? BESIDE_PAD_IN : -9;
     List<Point> knots = new ArrayList<>();
+    knots.add(Pads.beside(form, Side.RIGHT, along, across));
     for (int i = 0; i < row.size(); i++) {
       PlacedTooth t = row.get(i);
       Point margin = t.rim(t.degreesAcross(Face.LINGUAL));
       Vector in = margin.to(meeting(margin));
-      double far = Math.min(soft[i], MOST_OF_WAY * in.length());
+      double far = Math.min(depth[i], MOST_OF_WAY * in.length());
       knots.add(margin.plus(in.unit().times(far)));
     }
-    double back = 0.8 * Pads.length(form);
-    knots.add(0, Pads.beside(form, Side.RIGHT, back, lower ? -5.6 : -9));
-    knots.add(Pads.beside(form, Side.LEFT, back, lower ? -5.6 : -9));
-    return Path.smooth(faired(knots, fixed));
+    knots.add(Pads.beside(form, Side.LEFT, along, across));
+    return Path.smooth(faired(knots, charted));
+  }
+
+  private static double usualFloor(Tooth t) {
+    return FLOOR_FRONT + (FLOOR_BACK - FLOOR_FRONT) * Math.min(1, (t.position() - 1) / 6.0);
+  }
+
+  /** The charted depths, and between them the usual one drawn towards the charted ones nearby. */
+  private double[] depths(Map<Tooth, Double> charted, ToDoubleFunction<Tooth> usual) {
+    double[] out = new double[row.size()];
+    for (int i = 0; i < out.length; i++) {
+      Tooth t = row.get(i).tooth();
+      double pull = 0;
+      double weights = 0;
+      for (int k = 0; k < out.length; k++) {
+        Tooth c = row.get(k).tooth();
+        if (charted.containsKey(c)) {
+          double w = nearness(i - k, 2.2);
+          pull += w * (charted.get(c) - usual.applyAsDouble(c));
+          weights += w;
+        }
+      }
+      double share = weights == 0 ? 0 : pull / Math.max(1, weights);
+      out[i] = charted.getOrDefault(t, usual.applyAsDouble(t) + share);
+    }
+    return out;
+  }
+
+  /** 1 at the place itself, falling off smoothly with the number of teeth from it. */
+  private static double nearness(int teeth, double reach) {
+    return Math.exp(-(teeth / reach) * (teeth / reach));
   }
 
   /** Where the inward line from a point meets the midline. */
@@ -114,40 +133,27 @@ final class Sulci {
   }
 
   /**
-   * The knots without the waviness from tooth to tooth; those of charted depths and the ends stay.
-   * Moving towards the neighbours' middle and back again a little farther keeps the curve from
-   * shrinking (Taubin, SIGGRAPH 1995).
-   *
-   * @param fixed for the knots but the first and last
+   * The knots without the waviness from tooth to tooth. Moving towards the neighbours' middle and back
+   * again a little farther keeps the curve from shrinking (Taubin, SIGGRAPH 1995); then it is drawn
+   * back to the knots whose depth is charted.
    */
-  private static List<Point> faired(List<Point> knots, boolean[] fixed) {
+  private List<Point> faired(List<Point> knots, Map<Tooth, Double> charted) {
     List<Point> now = knots;
     for (int round = 0; round < 8; round++) {
       double share = round % 2 == 0 ? 0.5 : -0.52;
       List<Point> next = new ArrayList<>(now);
       for (int i = 1; i + 1 < now.size(); i++) {
-        if (!fixed[i - 1]) {
-          next.set(i, now.get(i).towards(now.get(i - 1).midpoint(now.get(i + 1)), share));
-        }
+        next.set(i, now.get(i).towards(now.get(i - 1).midpoint(now.get(i + 1)), share));
       }
       now = next;
     }
-    return now;
-  }
-
-  /** The values evened out between neighbours, charted ones kept as they are. */
-  private static double[] softened(double[] v, boolean[] fixed) {
-    double[] now = v.clone();
-    for (int round = 0; round < 2; round++) {
-      double[] next = now.clone();
-      for (int i = 0; i < v.length; i++) {
-        if (!fixed[i]) {
-          double before = now[Math.max(0, i - 1)];
-          double after = now[Math.min(v.length - 1, i + 1)];
-          next[i] = (before + 2 * now[i] + after) / 4;
+    for (int k = 1; k + 1 < knots.size(); k++) {
+      if (charted.containsKey(row.get(k - 1).tooth())) {
+        Vector back = now.get(k).to(knots.get(k));
+        for (int i = 1; i + 1 < knots.size(); i++) {
+          now.set(i, now.get(i).plus(back.times(nearness(i - k, 1.3))));
         }
       }
-      now = next;
     }
     return now;
   }

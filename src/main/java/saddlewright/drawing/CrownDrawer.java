@@ -13,7 +13,7 @@ import saddlewright.geometry.Point;
 /** Draws a crown seen from above so that its faces can be told apart without its number. */
 final class CrownDrawer {
   private static final double OUTLINE_WIDTH = 0.25;
-  private static final double CROSS_WIDTH = 0.6;
+  private static final double CROSS_WIDTH = 0.5;
   /** Shades that deepen towards the lingual slope: size of the lit part, and its way buccally. */
   private static final double[][] SHADES = {{0.94, 0.035, 0.6}, {0.87, 0.075, 0.55}};
 

@@ -22,9 +22,9 @@ final class SurveyDrawer {
   private static final double HALF_ARC = 13;
   private static final double ARC_OFFSET = 1.35;
   private static final double ARC_WIDTH = 0.45;
-  private static final double DEPTH_OFFSET = 2.7;
-  private static final double HALF_WORD = 1.1;
-  private static final double SMALL_TYPE = 1.6;
+  private static final double DEPTH_INSIDE = 1.2;
+  private static final double HALF_WORD = 0.75;
+  private static final double SMALL_TYPE = 1.5;
   private static final String[] GRADES = {"", "I", "II", "III"};
 
   private final PlacedTooth tooth;
@@ -70,7 +70,8 @@ final class SurveyDrawer {
     out.add(
         words(
             String.format(Locale.ROOT, "%.2f", undercut.depth()),
-            tooth.rimOut(at, DEPTH_OFFSET + HALF_WORD * Math.abs(tooth.direction(at).x())),
+            // Inside the crown, where no clasp hides it.
+            tooth.rimOut(at, -DEPTH_INSIDE - HALF_WORD * Math.abs(tooth.direction(at).x())),
             Ink.UNDERCUT));
   }
 
