@@ -41,6 +41,9 @@ final class LowerConnector {
   /** Height of a labial bar: 5 mm. */
   static final double LABIAL_HEIGHT = 5;
 
+  /** Width of a tongue to a saddle that the bar passes, mm (from memory). */
+  private static final double TONGUE_WIDTH = 3.5;
+
   private final Ground ground;
   private final MajorConnector connector;
 
@@ -64,7 +67,9 @@ final class LowerConnector {
     double height = connector.shape().height().orElse(usualHeight);
     double clear = connector.shape().clearance().orElse(usualClearance) + height / 2;
     BarCourse course = BarCourse.of(ground, connector.span(), clear, face);
-    return measured(body(course.path(), height), course, height, face);
+    Region body = body(course.path(), height);
+    Region joined = Tongue.with(ground, connector.span(), body, TONGUE_WIDTH, face);
+    return measured(joined, course, height, face);
   }
 
   private Laid measured(Region body, BarCourse course, double height, Face face) {

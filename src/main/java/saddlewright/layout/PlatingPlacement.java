@@ -8,15 +8,21 @@ import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
+import saddlewright.geometry.Vector;
 
 /** Lays out plating: from the scalloped edge on the teeth down to the major connector. */
 final class PlatingPlacement {
   /** How far it runs into the connector, so that both are one casting, mm. */
   private static final double LAP = 1;
-  /** Farthest connector that it is carried down to, mm from the necks. */
-  private static final double REACH = 14;
+  /** Farthest connector down to which it is carried in its whole width, mm from the necks. */
+  private static final double REACH = 8;
+  /** Width of the strut by which a farther connector carries it, mm. */
+  private static final double STEM = 4.5;
   /** How far it goes below the necks when there is no connector, mm. */
   private static final double APRON = 2.5;
+
+  /** Radius of outer corners, mm. */
+  private static final double CORNER = 0.5;
 
   private final Ground ground;
 
@@ -40,16 +46,31 @@ final class PlatingPlacement {
               ? ridge.lingualMargin(arc) + APRON
               : connectorAt(arc, ridge.lingualMargin(arc));
     }
-    lower = Fairing.mean(lower, 2);
+    lower = Fairing.mean(Fairing.mean(lower, 3), 2);
     List<Point> ring = new ArrayList<>(edge.points());
     List<Point> back = new ArrayList<>(ridge.curve(lower, from, to).points());
     Collections.reverse(back);
     ring.addAll(back);
-    Region body = Outline.of(ring).toRegion();
+    Region body = stemmed(Outline.of(ring).toRegion().rounded(CORNER), ridge.at((from + to) / 2, 0.01));
     return Laid.of(plating, Substance.CAST_METAL, body)
         .withDetails(List.of(edge))
         .with(Measure.LENGTH, edge.length())
         .with(Measure.AREA_MM2, body.area());
+  }
+
+  /** The plate with a strut to a connector that lies too far off to be met by the plate itself. */
+  private Region stemmed(Region plate, Point middle) {
+    if (ground.connector().isEmpty() || ground.connector().get().body().isEmpty()) {
+      return plate;
+    }
+    Region metal = ground.connector().get().body();
+    if (plate.isEmpty() || plate.intersects(metal)) {
+      return plate;
+    }
+    Point foot = metal.nearest(middle);
+    Point root = plate.nearest(foot);
+    Vector way = root.distanceTo(foot) < 1e-6 ? new Vector(0, 1) : root.to(foot).unit();
+    return plate.plus(Region.band(Path.of(root.minus(way), foot.plus(way)), STEM));
   }
 
   private double connectorAt(double arc, double margin) {

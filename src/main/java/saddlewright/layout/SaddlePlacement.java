@@ -27,6 +27,8 @@ final class SaddlePlacement {
   private static final double UPPER_LINGUAL = 2.6;
   /** Where the tongue meets metal, the acrylic ends this far beyond the necks, mm. */
   private static final double METAL_FINISH_LINGUAL = 0.6;
+  /** A flange is no deeper than this share of its length, or it would be a spur (from memory). */
+  private static final double FLANGE_SHARE = 0.36;
   /** Room left between a saddle and the crown of a tooth, mm. */
   private static final double OFF_CROWN = 0.12;
   /** How far the outline is carried under the neighbouring crown before that is cut out, mm. */
@@ -81,17 +83,18 @@ final class SaddlePlacement {
     double from = reach.first() == Stop.ABUTMENT ? reach.from() - UNDER_CROWN : reach.from();
     double to = reach.last() == Stop.ABUTMENT ? reach.to() + UNDER_CROWN : reach.to();
     int n = Math.max(8, (int) Math.ceil((to - from) / STEP));
+    double deepest = FLANGE_SHARE * reach.length();
     double[] inner = new double[n + 1];
     double[] outer = new double[n + 1];
     for (int i = 0; i <= n; i++) {
       double arc = from + (to - from) * i / n;
       inner[i] = lingualBorder(ground, saddle, arc);
-      outer[i] = buccalBorder(saddle, arc);
+      outer[i] = Math.min(buccalBorder(saddle, arc), ridge.buccalMargin(arc) + deepest);
     }
     // Scallops of the necks are no business of a flange: take them out before the ends are shaped.
     inner = Fairing.mean(Fairing.mean(inner, 9), 7);
     outer = Fairing.mean(Fairing.below(outer, 6), 4);
-    double flare = Math.max(2, Math.min(FLARE, 0.38 * reach.length()));
+    double flare = Math.max(2, Math.min(FLARE, 1 + 0.28 * reach.length()));
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
     for (int i = 0; i <= n; i++) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.Face;
 import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.ConnectorForm;
 import saddlewright.design.ConnectorShape;
 import saddlewright.design.MajorConnector;
-import saddlewright.design.Saddle;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
@@ -46,9 +46,10 @@ final class UpperConnector {
   private static final double LEAST_LIMB = 5;
   /** Half length of the oval at the front of a horseshoe's opening, mm. */
   private static final double NOSE = 9;
-  /** A tongue is put out to saddles that lie no farther off than this, mm (from memory). */
-  private static final double LONGEST_TONGUE = 12;
+  /** Width of a tongue to a saddle beside the connector, mm (from memory). */
   private static final double TONGUE_WIDTH = 5;
+  /** How far behind the middle of the span's last tooth the connector goes, mm. */
+  private static final double BESIDE_END = 4;
   private static final double WIDE = 40;
 
   private final Ground ground;
@@ -165,7 +166,9 @@ final class UpperConnector {
   }
 
   private Laid measured(Region raw, Path ahead, Path behind) {
-    Region body = joined(raw.rounded(1.2)).filleted(2).simplified(0.02);
+    Region body =
+        Tongue.with(ground, connector.span(), raw.rounded(1.2), TONGUE_WIDTH, Face.LINGUAL)
+            .filleted(2).simplified(0.02);
     if (body.isEmpty()) {
       body = raw;
     }
@@ -189,24 +192,6 @@ final class UpperConnector {
       laid = laid.with(Measure.WIDTH, shape.height().orElse(HORSESHOE_LIMB));
     }
     return laid;
-  }
-
-  /** The body with a tongue to each near saddle that it would miss by a little. */
-  private Region joined(Region body) {
-    List<Region> parts = new ArrayList<>(List.of(body));
-    for (Saddle s : PalateField.saddlesBeside(ground, connector.span())) {
-      for (Laid laid : ground.saddles()) {
-        double gap = laid.component().equals(s) ? laid.body().distanceTo(body) : 0;
-        if (gap > 0 && gap < LONGEST_TONGUE) {
-          double arc = SaddleReach.of(ground, s.span()).middle();
-          Point root = ground.ridge().at(arc, 0.6 * ground.ridge().lingualMargin(arc));
-          Point near = body.nearest(root);
-          Point sunk = near.plus(root.to(near).unit().times(1.5));
-          parts.add(Region.band(Path.of(root, sunk), TONGUE_WIDTH));
-        }
-      }
-    }
-    return parts.size() == 1 ? body : Region.union(parts);
   }
 
   /** Depth on the midline of the field's front. */
@@ -267,9 +252,12 @@ final class UpperConnector {
       front = Math.min(front, Math.min(field.at(a).y(), field.at(b).y()));
       rear = Math.max(rear, Math.max(field.at(a).y(), field.at(b).y()));
     }
+    Tooth end = side == Side.RIGHT ? connector.span().first() : connector.span().last();
+    double y = field.at(ridge.arcOf(ground.tooth(end).centre())).y();
+    if (!isStrap() && end.side() == side && rear > front) {
+      rear = Math.max(rear, y + BESIDE_END);
+    }
     if (rear - front < 1) {
-      Tooth end = side == Side.RIGHT ? connector.span().first() : connector.span().last();
-      double y = field.at(ridge.arcOf(ground.tooth(end).centre())).y();
       front = y - 5;
       rear = y + 5;
     }
