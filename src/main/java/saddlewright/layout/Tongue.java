@@ -36,8 +36,9 @@ final class Tongue {
         if (gap > 0 && gap < LONGEST) {
           Point root = root(ground, saddle, face);
           Point near = body.nearest(root);
-          parts.add(
-              Region.band(Path.of(root, near.plus(root.to(near).unit().times(SUNK))), width));
+          double way = root.distanceTo(near);
+          Point sunk = way < 0.1 ? near : root.towards(near, 1 + SUNK / way);
+          parts.add(Region.band(Path.of(root, sunk), width));
         }
       }
     }

@@ -168,7 +168,8 @@ final class UpperConnector {
   private Laid measured(Region raw, Path ahead, Path behind) {
     Region body =
         Tongue.with(ground, connector.span(), raw.rounded(1.2), TONGUE_WIDTH, Face.LINGUAL)
-            .filleted(2).simplified(0.02);
+            .filleted(2)
+            .simplified(0.02);
     if (body.isEmpty()) {
       body = raw;
     }

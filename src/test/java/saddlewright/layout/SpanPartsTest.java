@@ -45,7 +45,7 @@ class SpanPartsTest {
     return Mouths.any(Arch.LOWER);
   }
 
-  @Property(tries = 80)
+  @Property(tries = 25)
   void everythingCanBeLaidAnywhereInTheUpperArch(
       @ForAll("upper") ArchChart chart,
       @ForAll @IntRange(max = 15) int a,
@@ -53,7 +53,7 @@ class SpanPartsTest {
     assertEverythingIsLaid(chart, Span.of(Tooth.at(Arch.UPPER, a), Tooth.at(Arch.UPPER, b)));
   }
 
-  @Property(tries = 80)
+  @Property(tries = 25)
   void everythingCanBeLaidAnywhereInTheLowerArch(
       @ForAll("lower") ArchChart chart,
       @ForAll @IntRange(max = 15) int a,
@@ -107,7 +107,7 @@ class SpanPartsTest {
   }
 
   /** Crossing of the margin at 90 degrees: US and UK teaching. */
-  @Property(tries = 60)
+  @Property(tries = 25)
   void minorConnectorsCrossTheMarginAtARightAngle(@ForAll("lower") ArchChart chart) {
     ArchDesign design = Mouths.designed(chart, ConnectorForm.LINGUAL_BAR);
     for (Tooth t : chart.standing()) {
