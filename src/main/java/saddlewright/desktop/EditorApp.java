@@ -1,10 +1,7 @@
 package saddlewright.desktop;
 
+import java.nio.file.Path;
 import javafx.application.Application;
-import javafx.geometry.Insets;
-import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 
 /** The editor as JavaFX starts it. */
@@ -27,12 +24,12 @@ public final class EditorApp extends Application {
   public void start(Stage stage) {
     started = true;
     onStarting.run();
-    Label welcome = new Label("No case is open.");
-    welcome.setId("welcome");
-    BorderPane root = new BorderPane(welcome);
-    root.setPadding(new Insets(12));
-    stage.setTitle("Saddlewright");
-    stage.setScene(new Scene(root, 1200, 800));
-    stage.show();
+    Path home = Path.of(System.getProperty("user.home", "."));
+    EditorWindow window =
+        new EditorWindow(
+            stage, Remembered.folder(System.getProperty("os.name"), System.getenv(), home));
+    if (getParameters() != null) {
+      getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(window::open);
+    }
   }
 }

@@ -1,0 +1,228 @@
+package saddlewright.desktop;
+
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonType;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import saddlewright.casefile.AtomicFile;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.dentition.Arch;
+import saddlewright.drawing.Drawing;
+import saddlewright.drawing.DrawingOptions;
+import saddlewright.drawing.Palette;
+import saddlewright.drawing.SheetDrawing;
+import saddlewright.drawing.SvgWriter;
+import saddlewright.drawing.raster.PngPainter;
+
+/** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
+final class CaseFiles {
+  private static final int EXPORT_DPI = 300;
+
+  private final Worktable table;
+  private final Remembered remembered;
+  private Optional<Window> window = Optional.empty();
+
+  CaseFiles(Worktable table, Remembered remembered) {
+    this.table = table;
+    this.remembered = remembered;
+  }
+
+  void setWindow(Window owner) {
+    window = Optional.of(owner);
+  }
+
+  void create() {
+    if (mayLeave()) {
+      table.lay(Case.blank("case-1"), Optional.empty());
+      table.stepProperty().set(Step.CHART);
+    }
+  }
+
+  /** Lays a copy of a demo case on the desk. */
+  void demo(Case c) {
+    if (mayLeave()) {
+      table.lay(c, Optional.empty());
+      table.stepProperty().set(Step.REVIEW);
+    }
+  }
+
+  void close() {
+    if (mayLeave()) {
+      table.close();
+    }
+  }
+
+  void choose() {
+    if (mayLeave()) {
+      FileChooser chooser = chooser(Words.of("file.case"), "*.json");
+      chooser.setTitle(Words.of("file.open"));
+      Optional.ofNullable(chooser.showOpenDialog(window.orElse(null)))
+          .map(File::toPath)
+          .ifPresent(this::load);
+    }
+  }
+
+  void open(Path file) {
+    if (mayLeave()) {
+      load(file);
+    }
+  }
+
+  /** Opens a file; when that fails, the case on the desk stays. */
+  void load(Path file) {
+    try {
+      table.lay(CaseStore.load(file), Optional.of(file));
+      table.stepProperty().set(Step.REVIEW);
+      table.noticeProperty().set(Optional.empty());
+      remembered.note(file);
+    } catch (CaseFileException e) {
+      table.noticeProperty().set(Optional.of(e.sentences()));
+    }
+  }
+
+  /** Saves; true when the case is on disk. */
+  boolean save() {
+    return table.fileProperty().get().map(this::write).orElseGet(this::saveAs);
+  }
+
+  boolean saveAs() {
+    FileChooser chooser = chooser(Words.of("file.case"), "*.json");
+    chooser.setTitle(Words.of("file.save-as"));
+    chooser.setInitialFileName(name() + ".json");
+    return Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
+        .map(f -> write(withEnding(f.toPath(), ".json")))
+        .orElse(false);
+  }
+
+  boolean write(Path file) {
+    try {
+      CaseStore.save(table.current(), file);
+      table.markSaved(file);
+      remembered.note(file);
+      table.noticeProperty().set(Optional.empty());
+      return true;
+    } catch (CaseFileException e) {
+      table.noticeProperty().set(Optional.of(e.sentences()));
+      return false;
+    }
+  }
+
+  void exportDrawing() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(Words.of("file.export-drawing"));
+    chooser
+        .getExtensionFilters()
+        .addAll(
+            new FileChooser.ExtensionFilter("SVG", "*.svg"),
+            new FileChooser.ExtensionFilter("PNG, " + EXPORT_DPI + " dpi", "*.png"));
+    chooser.setInitialFileName(name() + ".svg");
+    Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
+        .map(File::toPath)
+        .ifPresent(this::writeDrawing);
+  }
+
+  void writeDrawing(Path file) {
+    Drawing drawing =
+        SheetDrawing.of(
+                Optional.of(table.assessment().arch(Arch.UPPER).layout())
+                    .filter(l -> table.shownProperty().get().shows(Arch.UPPER)),
+                Optional.of(table.assessment().arch(Arch.LOWER).layout())
+                    .filter(l -> table.shownProperty().get().shows(Arch.LOWER)),
+                new DrawingOptions(
+                    table.notationProperty().get(),
+                    table.anatomyProperty().get(),
+                    table.surveyProperty().get()))
+            .drawing();
+    Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
+    boolean png = file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
+    try {
+      byte[] bytes;
+      if (png) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PngPainter.write(drawing, palette, EXPORT_DPI, out);
+        bytes = out.toByteArray();
+      } else {
+        bytes =
+            SvgWriter.write(drawing, palette, name()).getBytes(StandardCharsets.UTF_8);
+      }
+      AtomicFile.write(png ? file : withEnding(file, ".svg"), bytes);
+      table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
+    } catch (IOException e) {
+      notWritten(file, e);
+    }
+  }
+
+  void exportPrescription() {
+    FileChooser chooser = chooser("PDF", "*.pdf");
+    chooser.setTitle(Words.of("file.export-pdf"));
+    chooser.setInitialFileName(name() + ".pdf");
+    Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
+        .map(f -> withEnding(f.toPath(), ".pdf"))
+        .ifPresent(this::writePrescription);
+  }
+
+  void writePrescription(Path file) {
+    table.noticeProperty().set(Optional.of(Words.of("notice.no-pdf-yet")));
+  }
+
+  private void notWritten(Path file, IOException e) {
+    table
+        .noticeProperty()
+        .set(
+            Optional.of(
+                Words.of("notice.not-written", file.getFileName(), String.valueOf(e.getMessage()))));
+  }
+
+  /** Whether the case on the desk may be left: saved, or its loss accepted. */
+  boolean mayLeave() {
+    if (!table.unsavedProperty().get()) {
+      return true;
+    }
+    ButtonType save = new ButtonType(Words.of("leave.save"), ButtonBar.ButtonData.YES);
+    ButtonType discard = new ButtonType(Words.of("leave.discard"), ButtonBar.ButtonData.NO);
+    ButtonType cancel = new ButtonType(Words.of("leave.cancel"), ButtonBar.ButtonData.CANCEL_CLOSE);
+    Alert ask =
+        new Alert(Alert.AlertType.CONFIRMATION, Words.of("leave.question"), save, discard, cancel);
+    ask.setHeaderText(Words.of("leave.title"));
+    ask.setTitle(Words.of("app.name"));
+    window.ifPresent(ask::initOwner);
+    Optional<ButtonType> answer = ask.showAndWait();
+    return answer.map(a -> a == discard || a == save && save()).orElse(false);
+  }
+
+  private String name() {
+    return table
+        .fileProperty()
+        .get()
+        .map(p -> p.getFileName().toString().replaceAll("\\.[^.]+$", ""))
+        .orElseGet(() -> table.current().reference().replaceAll("[^A-Za-z0-9._-]", "-"));
+  }
+
+  private FileChooser chooser(String what, String ending) {
+    FileChooser chooser = new FileChooser();
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, ending));
+    table
+        .fileProperty()
+        .get()
+        .map(p -> p.toAbsolutePath().getParent().toFile())
+        .filter(File::isDirectory)
+        .ifPresent(chooser::setInitialDirectory);
+    return chooser;
+  }
+
+  private static Path withEnding(Path file, String ending) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(ending)
+        ? file
+        : file.resolveSibling(file.getFileName() + ending);
+  }
+}

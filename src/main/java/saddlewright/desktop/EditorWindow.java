@@ -1,0 +1,182 @@
+package saddlewright.desktop;
+
+import java.nio.file.Path;
+import java.util.Properties;
+import javafx.css.PseudoClass;
+import javafx.geometry.Orientation;
+import javafx.scene.Scene;
+import javafx.scene.control.SplitPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import saddlewright.desktop.panels.FindingsPane;
+import saddlewright.desktop.panels.OrderOfWork;
+import saddlewright.desktop.panels.PrescriptionPane;
+import saddlewright.desktop.panels.StatusStrip;
+import saddlewright.desktop.panels.SubjectPane;
+import saddlewright.desktop.panels.ToolStrip;
+import saddlewright.desktop.sheet.SheetPane;
+import saddlewright.desktop.tools.ToolBox;
+
+/** The window of the editor, put together. */
+public final class EditorWindow {
+  private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
+  private static final double WIDTH = 1440;
+  private static final double HEIGHT = 900;
+
+  private final Worktable table = new Worktable();
+  private final ToolBox tools = new ToolBox(table.stepProperty());
+  private final Remembered remembered;
+  private final CaseFiles files;
+  private final SheetPane sheet = new SheetPane(table, tools);
+  private final SubjectPane subject = new SubjectPane(table);
+  private final SplitPane right = new SplitPane();
+  private final BorderPane root = new BorderPane();
+  private final Stage stage;
+
+  /**
+   * Fills the stage and shows it.
+   *
+   * @param settings folder for recent files and the size of the window
+   */
+  public EditorWindow(Stage stage, Path settings) {
+    this.stage = stage;
+    this.remembered = new Remembered(settings);
+    this.files = new CaseFiles(table, remembered);
+    files.setWindow(stage);
+    root.getStyleClass().add("editor");
+    root.setTop(
+        new Menus(
+            table, tools, files, remembered, sheet, this::quit, new HelpPages(stage)));
+    StackPane middle = new StackPane(work(), new WelcomePage(files, remembered));
+    middle.getChildren().get(0).visibleProperty().bind(table.openProperty());
+    middle.getChildren().get(1).visibleProperty().bind(table.openProperty().not());
+    VBox body = new VBox(new NoticeBar(table), middle);
+    VBox.setVgrow(middle, Priority.ALWAYS);
+    root.setCenter(body);
+    table
+        .darkDeskProperty()
+        .addListener((o, old, dark) -> root.pseudoClassStateChanged(DARK, dark));
+    table.findingProperty().addListener(o -> table.findingProperty().get().ifPresent(k ->
+        sheet.reveal(table.selectionProperty().get())));
+    Properties size = remembered.window();
+    Scene scene = new Scene(root, number(size, "width", WIDTH), number(size, "height", HEIGHT));
+    scene
+        .getStylesheets()
+        .add(EditorWindow.class.getResource("/saddlewright/desktop/desk.css").toExternalForm());
+    scene.addEventFilter(KeyEvent.KEY_TYPED, EditorWindow::dropControlCharacters);
+    scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+    stage.setScene(scene);
+    stage.setMinWidth(960);
+    stage.setMinHeight(600);
+    stage.setMaximized(Boolean.parseBoolean(size.getProperty("maximised")));
+    stage.titleProperty().bind(javafx.beans.binding.Bindings.createStringBinding(
+        this::title, table.currentProperty(), table.openProperty(), table.unsavedProperty(),
+        table.fileProperty()));
+    stage.setOnCloseRequest(
+        e -> {
+          e.consume();
+          quit();
+        });
+    stage.show();
+    table.openProperty().addListener((o, was, open) -> {
+      if (open) {
+        sheet.requestFocus();
+      }
+    });
+  }
+
+  private BorderPane work() {
+    PrescriptionPane prescription = new PrescriptionPane(table, files::exportPrescription);
+    prescription
+        .visibleProperty()
+        .bind(table.stepProperty().isEqualTo(Step.PRESCRIPTION));
+    VBox drawing = new VBox(new ToolStrip(table, tools), sheet);
+    VBox.setVgrow(sheet, Priority.ALWAYS);
+    StackPane middle = new StackPane(drawing, prescription);
+    right.setOrientation(Orientation.VERTICAL);
+    right.getItems().addAll(subject, new FindingsPane(table));
+    right.setDividerPositions(0.5);
+    table.stepProperty().addListener((o, old, step) -> {
+      // The review is read; it gets the room.
+      right.setDividerPositions(step == Step.REVIEW ? 0.28 : 0.5);
+    });
+    SplitPane across = new SplitPane(middle, right);
+    across.setDividerPositions(0.74);
+    SplitPane.setResizableWithParent(right, false);
+    right.setMinWidth(300);
+    right.setPrefWidth(370);
+    BorderPane work = new BorderPane(across);
+    work.setLeft(new OrderOfWork(table));
+    work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));
+    return work;
+  }
+
+  public Worktable table() {
+    return table;
+  }
+
+  CaseFiles files() {
+    return files;
+  }
+
+  SheetPane sheet() {
+    return sheet;
+  }
+
+  /** Opens a file from the command line. */
+  public void open(Path file) {
+    files.load(file);
+  }
+
+  private void quit() {
+    if (files.mayLeave()) {
+      remembered.noteWindow(
+          stage.getScene().getWidth(), stage.getScene().getHeight(), stage.isMaximized());
+      stage.close();
+    }
+  }
+
+  private String title() {
+    if (!table.openProperty().get()) {
+      return Words.of("app.name");
+    }
+    String name =
+        table
+            .fileProperty()
+            .get()
+            .map(p -> p.getFileName().toString())
+            .orElseGet(
+                () ->
+                    table.current().title().isBlank()
+                        ? Words.of("title.untitled")
+                        : table.current().title());
+    return Words.of("app.name") + " – " + name + (table.unsavedProperty().get() ? " *" : "");
+  }
+
+  /** Shortcuts with Ctrl also arrive as typed characters, which no field should take. */
+  private static void dropControlCharacters(KeyEvent e) {
+    if (e.isControlDown() && !e.isAltDown()) {
+      e.consume();
+    }
+  }
+
+  private void escape(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE && table.openProperty().get()) {
+      sheet.requestFocus();
+    }
+  }
+
+  private static double number(Properties p, String key, double otherwise) {
+    try {
+      double v = Double.parseDouble(p.getProperty(key, ""));
+      return v >= 600 && v <= 10000 ? v : otherwise;
+    } catch (NumberFormatException e) {
+      return otherwise;
+    }
+  }
+}

@@ -1,0 +1,248 @@
+package saddlewright.desktop;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCombination;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.Notation;
+import saddlewright.design.ArchDesign;
+import saddlewright.desktop.sheet.SheetPane;
+import saddlewright.desktop.subject.SubjectMenu;
+import saddlewright.desktop.tools.ToolBox;
+import saddlewright.desktop.tools.ToolChoice;
+
+/** The menu bar; every action of the window is found in it. */
+final class Menus extends MenuBar {
+  private static final double ZOOM = 1.25;
+
+  private final Worktable table;
+  private final CaseFiles files;
+  private final SheetPane sheet;
+
+  Menus(
+      Worktable table,
+      ToolBox tools,
+      CaseFiles files,
+      Remembered remembered,
+      SheetPane sheet,
+      Runnable quit,
+      HelpPages help) {
+    this.table = table;
+    this.files = files;
+    this.sheet = sheet;
+    getMenus()
+        .addAll(file(remembered, quit), edit(), view(), design(tools), sheetMenu(), help(help));
+  }
+
+  private Menu file(Remembered remembered, Runnable quit) {
+    Menu recent = new Menu(Words.of("file.recent"));
+    Runnable fill =
+        () -> {
+          recent.getItems().clear();
+          for (Path p : remembered.recent()) {
+            MenuItem item = new MenuItem(p.toString());
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> files.open(p));
+            recent.getItems().add(item);
+          }
+          if (recent.getItems().isEmpty()) {
+            MenuItem none = new MenuItem(Words.of("welcome.no-recent"));
+            none.setDisable(true);
+            recent.getItems().add(none);
+          } else {
+            recent.getItems().add(new SeparatorMenuItem());
+            recent.getItems().add(item("file.forget", "", remembered::forgetAll));
+          }
+        };
+    remembered.recent().addListener((ListChangeListener<Path>) c -> fill.run());
+    fill.run();
+    ObservableBooleanValue closed = Bindings.not(table.openProperty());
+    return menu(
+        "menu.file",
+        item("file.new", "Shortcut+N", files::create),
+        item("file.open", "Shortcut+O", files::choose),
+        recent,
+        new SeparatorMenuItem(),
+        disabled(item("file.save", "Shortcut+S", files::save), closed),
+        disabled(item("file.save-as", "Shortcut+Shift+S", files::saveAs), closed),
+        new SeparatorMenuItem(),
+        disabled(item("file.export-pdf", "Shortcut+P", files::exportPrescription), closed),
+        disabled(item("file.export-drawing", "Shortcut+E", files::exportDrawing), closed),
+        new SeparatorMenuItem(),
+        disabled(item("file.close", "Shortcut+W", files::close), closed),
+        item("file.quit", "Shortcut+Q", quit));
+  }
+
+  private Menu edit() {
+    MenuItem undo = item("edit.undo-nothing", "Shortcut+Z", table::undo);
+    MenuItem redo = item("edit.redo-nothing", "Shortcut+Shift+Z", table::redo);
+    undo.setId("undo");
+    redo.setId("redo");
+    undo.setMnemonicParsing(false);
+    redo.setMnemonicParsing(false);
+    Runnable names =
+        () -> {
+          name(undo, "edit.undo", table.undoNameProperty().get());
+          name(redo, "edit.redo", table.redoNameProperty().get());
+        };
+    table.undoNameProperty().addListener(o -> names.run());
+    table.redoNameProperty().addListener(o -> names.run());
+    names.run();
+    MenuItem delete = item("menu.delete", "Delete", () -> SubjectMenu.delete(table));
+    MenuItem mirror =
+        item(
+            "menu.mirror",
+            "Shortcut+M",
+            () ->
+                table
+                    .selected()
+                    .ifPresent(
+                        s -> table.component(s).ifPresent(c -> SubjectMenu.mirror(table, s, c))));
+    var nothing =
+        Bindings.createBooleanBinding(
+            () -> table.selected().flatMap(table::component).isEmpty(),
+            table.selectionProperty(),
+            table.currentProperty());
+    return menu(
+        "menu.edit",
+        undo,
+        redo,
+        new SeparatorMenuItem(),
+        disabled(delete, nothing),
+        disabled(mirror, nothing),
+        new SeparatorMenuItem(),
+        item("edit.clear-upper", "", () -> clear(Arch.UPPER)),
+        item("edit.clear-lower", "", () -> clear(Arch.LOWER)));
+  }
+
+  private static void name(MenuItem item, String key, Optional<String> name) {
+    item.setDisable(name.isEmpty());
+    item.setText(name.map(n -> Words.of(key, n)).orElseGet(() -> Words.of(key + "-nothing")));
+  }
+
+  private void clear(Arch arch) {
+    table.apply(
+        Words.of("edit.clear", arch.code()), table.current().with(ArchDesign.empty(arch)));
+  }
+
+  private Menu view() {
+    Menu notation = new Menu(Words.of("view.notation"));
+    ToggleGroup notations = new ToggleGroup();
+    for (Notation n : Notation.values()) {
+      RadioMenuItem item = new RadioMenuItem(Words.of(n));
+      item.setToggleGroup(notations);
+      item.setSelected(n == table.notationProperty().get());
+      item.setOnAction(e -> table.notationProperty().set(n));
+      notation.getItems().add(item);
+    }
+    return menu(
+        "menu.view",
+        item("view.both", "Shortcut+0", () -> show(Worktable.Shown.BOTH)),
+        item("view.upper", "Shortcut+1", () -> show(Worktable.Shown.UPPER)),
+        item("view.lower", "Shortcut+2", () -> show(Worktable.Shown.LOWER)),
+        new SeparatorMenuItem(),
+        item("view.fit-upper", "Shortcut+3", () -> sheet.fit(Arch.UPPER)),
+        item("view.fit-lower", "Shortcut+4", () -> sheet.fit(Arch.LOWER)),
+        item("view.zoom-in", "Shortcut+Equals", () -> sheet.zoom(ZOOM)),
+        item("view.zoom-out", "Shortcut+Minus", () -> sheet.zoom(1 / ZOOM)),
+        new SeparatorMenuItem(),
+        check("view.survey", "Shortcut+Shift+U", table.surveyProperty()),
+        check("view.anatomy", "Shortcut+Shift+A", table.anatomyProperty()),
+        notation,
+        new SeparatorMenuItem(),
+        check("view.mono", "Shortcut+Shift+B", table.blackAndWhiteProperty()),
+        check("view.dark", "Shortcut+Shift+D", table.darkDeskProperty()));
+  }
+
+  private void show(Worktable.Shown shown) {
+    table.shownProperty().set(shown);
+    sheet.fit();
+  }
+
+  private Menu design(ToolBox tools) {
+    Menu menu = new Menu(Words.of("menu.design"));
+    for (Step step : Step.values()) {
+      Menu sub = new Menu((step.ordinal() + 1) + "  " + Words.of(step));
+      MenuItem go = new MenuItem(Words.of("design.go"));
+      go.setAccelerator(
+          KeyCombination.valueOf("Alt+" + (step.ordinal() + 1) % 10));
+      go.setOnAction(e -> table.stepProperty().set(step));
+      sub.getItems().add(go);
+      if (!tools.of(step).isEmpty()) {
+        sub.getItems().add(new SeparatorMenuItem());
+      }
+      for (ToolChoice c : tools.of(step)) {
+        MenuItem item = new MenuItem(c.label());
+        item.setMnemonicParsing(false);
+        item.setOnAction(
+            e -> {
+              tools.take(step, c, table.stepProperty().get() == step);
+              table.stepProperty().set(step);
+            });
+        sub.getItems().add(item);
+      }
+      menu.getItems().add(sub);
+    }
+    menu.disableProperty().bind(Bindings.not(table.openProperty()));
+    return menu;
+  }
+
+  private Menu sheetMenu() {
+    ObservableBooleanValue closed = Bindings.not(table.openProperty());
+    return menu(
+        "menu.sheet",
+        disabled(item("sheet.case", "Shortcut+I", () -> table.select()), closed),
+        disabled(
+            item(
+                "sheet.prescription",
+                "Shortcut+R",
+                () -> table.stepProperty().set(Step.PRESCRIPTION)),
+            closed));
+  }
+
+  private Menu help(HelpPages help) {
+    return menu(
+        "menu.help",
+        item("help.cautions", "", help::cautions),
+        item("help.shortcuts", "F1", help::shortcuts),
+        item("help.about", "", help::about));
+  }
+
+  private static Menu menu(String key, MenuItem... items) {
+    Menu menu = new Menu(Words.of(key));
+    menu.getItems().addAll(items);
+    return menu;
+  }
+
+  private static MenuItem item(String key, String shortcut, Runnable action) {
+    MenuItem item = new MenuItem(Words.of(key));
+    if (!shortcut.isEmpty()) {
+      item.setAccelerator(KeyCombination.valueOf(shortcut));
+    }
+    item.setOnAction(e -> action.run());
+    return item;
+  }
+
+  private static CheckMenuItem check(String key, String shortcut, BooleanProperty property) {
+    CheckMenuItem item = new CheckMenuItem(Words.of(key));
+    item.setAccelerator(KeyCombination.valueOf(shortcut));
+    item.selectedProperty().bindBidirectional(property);
+    return item;
+  }
+
+  private static MenuItem disabled(MenuItem item, ObservableBooleanValue when) {
+    item.disableProperty().bind(when);
+    return item;
+  }
+}

@@ -1,0 +1,36 @@
+package saddlewright.desktop;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** A message above the sheet, in place of a box that stops the work. */
+final class NoticeBar extends HBox {
+  NoticeBar(Worktable table) {
+    super(10);
+    setId("notice");
+    getStyleClass().add("notice");
+    setAlignment(Pos.CENTER_LEFT);
+    Label words = new Label();
+    words.setId("notice-text");
+    words.setWrapText(true);
+    words.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    Button dismiss = new Button(Words.of("notice.dismiss"));
+    dismiss.setMinWidth(USE_PREF_SIZE);
+    dismiss.setOnAction(e -> table.noticeProperty().set(Optional.empty()));
+    getChildren().addAll(words, dismiss);
+    Runnable update =
+        () -> {
+          Optional<String> notice = table.noticeProperty().get();
+          words.setText(notice.orElse(""));
+          setVisible(notice.isPresent());
+          setManaged(notice.isPresent());
+        };
+    table.noticeProperty().addListener(o -> update.run());
+    update.run();
+  }
+}

@@ -1,0 +1,180 @@
+package saddlewright.desktop;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.collections.ListChangeListener;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import saddlewright.archform.ArchForm;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.Cautions;
+import saddlewright.classification.Classification;
+import saddlewright.dentition.Arch;
+import saddlewright.desktop.sheet.Picture;
+import saddlewright.layout.Layout;
+
+/** What is seen when no case is open: a drawing, ways to begin, the demo cases, the cautions. */
+final class WelcomePage extends ScrollPane {
+  private final CaseFiles files;
+  private final Remembered remembered;
+  private final VBox recent = new VBox(2);
+
+  WelcomePage(CaseFiles files, Remembered remembered) {
+    this.files = files;
+    this.remembered = remembered;
+    setId("welcome");
+    getStyleClass().add("welcome");
+    setFitToWidth(true);
+    List<Case> demos = DemoCases.all();
+    HBox top = new HBox(36, left(), picture(demos));
+    top.setAlignment(Pos.TOP_LEFT);
+    VBox page = new VBox(22, top, demoList(demos), cautions());
+    page.getStyleClass().add("welcome-page");
+    page.setMaxWidth(1080);
+    VBox holder = new VBox(page);
+    holder.setAlignment(Pos.TOP_CENTER);
+    holder.getStyleClass().add("welcome-desk");
+    setContent(holder);
+    remembered.recent().addListener((ListChangeListener<Path>) c -> recentFiles());
+    recentFiles();
+  }
+
+  private VBox left() {
+    Label title = new Label(Words.of("app.name"));
+    title.getStyleClass().add("welcome-title");
+    Label sub = words(Words.of("welcome.subtitle"));
+    sub.getStyleClass().add("welcome-subtitle");
+    Button fresh = new Button(Words.of("welcome.new"));
+    fresh.setId("welcome-new");
+    fresh.getStyleClass().add("primary");
+    fresh.setDefaultButton(true);
+    fresh.setOnAction(e -> files.create());
+    Button open = new Button(Words.of("welcome.open"));
+    open.setId("welcome-open");
+    open.setOnAction(e -> files.choose());
+    HBox buttons = new HBox(10, fresh, open);
+    Label heading = new Label(Words.of("welcome.recent"));
+    heading.getStyleClass().add("form-heading");
+    VBox box = new VBox(14, title, sub, buttons, heading, recent);
+    box.setMinWidth(380);
+    box.setPrefWidth(460);
+    return box;
+  }
+
+  private Region picture(List<Case> demos) {
+    VBox frame = new VBox();
+    frame.getStyleClass().add("welcome-picture");
+    demos.stream()
+        .findFirst()
+        .ifPresent(
+            c ->
+                frame
+                    .getChildren()
+                    .add(
+                        Picture.of(
+                            Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()), 460)));
+    HBox.setHgrow(frame, Priority.NEVER);
+    frame.setMinWidth(Region.USE_PREF_SIZE);
+    return frame;
+  }
+
+  private void recentFiles() {
+    recent.getChildren().clear();
+    for (Path p : remembered.recent()) {
+      Hyperlink link = new Hyperlink(p.getFileName().toString());
+      link.setTooltip(new Tooltip(p.toString()));
+      link.setOnAction(e -> files.open(p));
+      recent.getChildren().add(link);
+      if (recent.getChildren().size() == 5) {
+        break;
+      }
+    }
+    if (recent.getChildren().isEmpty()) {
+      recent.getChildren().add(words(Words.of("welcome.no-recent")));
+    }
+  }
+
+  private VBox demoList(List<Case> demos) {
+    Label heading = new Label(Words.of("welcome.demos"));
+    heading.getStyleClass().add("form-heading");
+    javafx.scene.layout.GridPane list = new javafx.scene.layout.GridPane();
+    list.setHgap(12);
+    list.setVgap(8);
+    list.setId("demo-cases");
+    for (int i = 0; i < 2; i++) {
+      javafx.scene.layout.ColumnConstraints half = new javafx.scene.layout.ColumnConstraints();
+      half.setPercentWidth(50);
+      list.getColumnConstraints().add(half);
+    }
+    int n = 0;
+    for (Case c : demos) {
+      list.add(card(c), n % 2, n / 2);
+      n++;
+    }
+    return new VBox(8, heading, list);
+  }
+
+  private Button card(Case c) {
+    Label title = words(c.title());
+    title.getStyleClass().add("demo-title");
+    Label classes = words(c.reference() + " · " + classes(c));
+    classes.getStyleClass().add("demo-class");
+    VBox box = new VBox(3, title, classes);
+    box.setFillWidth(true);
+    Button b = new Button();
+    b.setGraphic(box);
+    b.getStyleClass().add("demo");
+    b.setMaxWidth(Double.MAX_VALUE);
+    b.setMaxHeight(Double.MAX_VALUE);
+    box.prefWidthProperty().bind(b.widthProperty().subtract(26));
+    b.setAccessibleText(c.title());
+    b.setTooltip(new Tooltip(c.story()));
+    b.getTooltip().setWrapText(true);
+    b.getTooltip().setMaxWidth(420);
+    b.setOnAction(e -> files.demo(c));
+    return b;
+  }
+
+  private static String classes(Case c) {
+    StringBuilder out = new StringBuilder();
+    for (Arch arch : Arch.values()) {
+      if (!c.design(arch).components().isEmpty()) {
+        out.append(out.length() == 0 ? "" : "; ").append(arch.code()).append(' ');
+        out.append(Classification.of(c.chart(arch), abutments(c, arch)).label());
+      }
+    }
+    return out.toString();
+  }
+
+  private static java.util.Set<saddlewright.dentition.Tooth> abutments(Case c, Arch arch) {
+    return saddlewright.dentition.Tooth.in(arch).stream()
+        .filter(c.design(arch)::usesAsAbutment)
+        .collect(java.util.stream.Collectors.toSet());
+  }
+
+  private static VBox cautions() {
+    Label heading = new Label(Words.of("welcome.cautions"));
+    heading.getStyleClass().add("form-heading");
+    VBox box = new VBox(4, heading);
+    for (String sentence : Cautions.FULL) {
+      box.getChildren().add(words("•  " + sentence));
+    }
+    box.getStyleClass().add("cautions");
+    return box;
+  }
+
+  private static Label words(String text) {
+    Label l = new Label(text);
+    l.setWrapText(true);
+    l.setMinHeight(Region.USE_PREF_SIZE);
+    return l;
+  }
+}

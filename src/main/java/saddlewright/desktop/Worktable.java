@@ -1,0 +1,248 @@
+package saddlewright.desktop;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import saddlewright.casefile.Assessment;
+import saddlewright.casefile.Case;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.Notation;
+import saddlewright.design.ArchDesign;
+import saddlewright.design.Component;
+import saddlewright.design.DesignEdit;
+import saddlewright.design.Subject;
+import saddlewright.desktop.history.History;
+
+/**
+ * What lies on the desk: the case with all that is derived from it, what is selected in it, and how
+ * it is looked at. Every panel derives from this and changes the case only through it.
+ */
+public final class Worktable {
+  /** The arches that are shown. */
+  public enum Shown {
+    BOTH,
+    UPPER,
+    LOWER;
+
+    public boolean shows(Arch arch) {
+      return this == BOTH || (this == UPPER) == (arch == Arch.UPPER);
+    }
+  }
+
+  private final ReadOnlyObjectWrapper<Case> current =
+      new ReadOnlyObjectWrapper<>(Case.blank("case-1"));
+  private final ReadOnlyObjectWrapper<Assessment> assessment =
+      new ReadOnlyObjectWrapper<>(Assessment.of(current.get()));
+  private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyObjectWrapper<Optional<Path>> file =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<String>> undoName =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<String>> redoName =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ObjectProperty<List<Subject>> selection = new SimpleObjectProperty<>(List.of());
+  private final ObjectProperty<Optional<String>> finding =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<String>> notice =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.CHART);
+  private final ObjectProperty<Notation> notation = new SimpleObjectProperty<>(Notation.FDI);
+  private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.BOTH);
+  private final BooleanProperty survey = new SimpleBooleanProperty(true);
+  private final BooleanProperty anatomy = new SimpleBooleanProperty(true);
+  private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
+  private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
+  private final History history = new History();
+  private Case saved = current.get();
+
+  public ReadOnlyObjectProperty<Case> currentProperty() {
+    return current.getReadOnlyProperty();
+  }
+
+  public Case current() {
+    return current.get();
+  }
+
+  /** Class, layout and findings of the current case. */
+  public ReadOnlyObjectProperty<Assessment> assessmentProperty() {
+    return assessment.getReadOnlyProperty();
+  }
+
+  public Assessment assessment() {
+    return assessment.get();
+  }
+
+  /** Whether a case is open; otherwise the welcome page is shown. */
+  public ReadOnlyBooleanProperty openProperty() {
+    return open.getReadOnlyProperty();
+  }
+
+  public ReadOnlyBooleanProperty unsavedProperty() {
+    return unsaved.getReadOnlyProperty();
+  }
+
+  /** The file of the case, once it has one. */
+  public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+    return file.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<String>> undoNameProperty() {
+    return undoName.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<String>> redoNameProperty() {
+    return redoName.getReadOnlyProperty();
+  }
+
+  public ObjectProperty<List<Subject>> selectionProperty() {
+    return selection;
+  }
+
+  /** The chief subject of the selection. */
+  public Optional<Subject> selected() {
+    return selection.get().stream().findFirst();
+  }
+
+  public void select(Subject... subjects) {
+    selection.set(List.of(subjects));
+  }
+
+  /** Key of the finding that is being looked at. */
+  public ObjectProperty<Optional<String>> findingProperty() {
+    return finding;
+  }
+
+  /** A message that stands above the sheet until it is dismissed. */
+  public ObjectProperty<Optional<String>> noticeProperty() {
+    return notice;
+  }
+
+  public ObjectProperty<Step> stepProperty() {
+    return step;
+  }
+
+  public ObjectProperty<Notation> notationProperty() {
+    return notation;
+  }
+
+  public ObjectProperty<Shown> shownProperty() {
+    return shown;
+  }
+
+  public BooleanProperty surveyProperty() {
+    return survey;
+  }
+
+  public BooleanProperty anatomyProperty() {
+    return anatomy;
+  }
+
+  public BooleanProperty blackAndWhiteProperty() {
+    return blackAndWhite;
+  }
+
+  public BooleanProperty darkDeskProperty() {
+    return darkDesk;
+  }
+
+  /** Lays another case on the desk; it counts as saved. */
+  public void lay(Case c, Optional<Path> from) {
+    if (!show(c)) {
+      return;
+    }
+    history.clear();
+    saved = c;
+    file.set(from);
+    open.set(true);
+    selection.set(List.of());
+    finding.set(Optional.empty());
+    refresh();
+  }
+
+  /** Clears the desk, so that the welcome page is shown. */
+  public void close() {
+    lay(Case.blank("case-1"), Optional.empty());
+    open.set(false);
+  }
+
+  public void markSaved(Path path) {
+    saved = current();
+    file.set(Optional.of(path));
+    refresh();
+  }
+
+  /** Makes an edit that can be taken back by its name. */
+  public void apply(String name, Case next) {
+    Case before = current();
+    if (!next.equals(before) && show(next)) {
+      history.push(name, before);
+      refresh();
+    }
+  }
+
+  public void apply(String name, Arch arch, DesignEdit edit) {
+    apply(name, current().with(arch, edit));
+  }
+
+  /** Goes on with the last edit, so that both are taken back together. */
+  public void extend(Case next) {
+    if (!next.equals(current()) && show(next)) {
+      refresh();
+    }
+  }
+
+  public void undo() {
+    history.undo(current()).ifPresent(this::show);
+    refresh();
+  }
+
+  public void redo() {
+    history.redo(current()).ifPresent(this::show);
+    refresh();
+  }
+
+  public Optional<Component> component(Subject subject) {
+    return subject.component().flatMap(current().design(subject.arch())::find);
+  }
+
+  /** Selects what the newer design of an arch has and the older has not. */
+  public void selectNew(ArchDesign older, ArchDesign newer) {
+    newer.components().stream()
+        .filter(c -> older.find(c.id()).isEmpty())
+        .findFirst()
+        .ifPresent(c -> select(Subject.of(newer.arch(), c)));
+  }
+
+  private boolean show(Case next) {
+    Assessment derived;
+    try {
+      derived = Assessment.of(next);
+    } catch (RuntimeException e) {
+      // A sheet that cannot be laid out must not take the case down with it.
+      notice.set(Optional.of(Words.of("notice.cannot-lay-out", String.valueOf(e.getMessage()))));
+      return false;
+    }
+    current.set(next);
+    selection.set(
+        selection.get().stream()
+            .filter(s -> s.component().isEmpty() || component(s).isPresent())
+            .toList());
+    assessment.set(derived);
+    return true;
+  }
+
+  private void refresh() {
+    unsaved.set(!saved.equals(current()));
+    undoName.set(history.undoName());
+    redoName.set(history.redoName());
+  }
+}

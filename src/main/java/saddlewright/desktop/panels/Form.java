@@ -1,0 +1,212 @@
+package saddlewright.desktop.panels;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.geometry.HPos;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import saddlewright.desktop.Words;
+
+/** Labelled fields in two columns, with errors beside the field that has them. */
+final class Form extends GridPane {
+  private int row;
+
+  Form() {
+    getStyleClass().add("form");
+    ColumnConstraints names = new ColumnConstraints();
+    names.setHalignment(HPos.LEFT);
+    names.setMinWidth(96);
+    names.setPrefWidth(124);
+    ColumnConstraints values = new ColumnConstraints();
+    values.setHgrow(Priority.ALWAYS);
+    getColumnConstraints().addAll(names, values);
+  }
+
+  void heading(String text) {
+    Label l = new Label(text);
+    l.getStyleClass().add("form-heading");
+    add(l, 0, row++, 2, 1);
+  }
+
+  void wide(Node node) {
+    add(node, 0, row++, 2, 1);
+  }
+
+  void words(String text) {
+    Label l = new Label(text);
+    l.setWrapText(true);
+    l.setMinHeight(USE_PREF_SIZE);
+    l.getStyleClass().add("form-words");
+    wide(l);
+  }
+
+  void fact(String name, String value) {
+    Label v = new Label(value);
+    v.setWrapText(true);
+    v.setMinHeight(USE_PREF_SIZE);
+    line(name, v, v);
+  }
+
+  void link(String text, Runnable action) {
+    Hyperlink link = new Hyperlink(text);
+    link.setWrapText(true);
+    link.setOnAction(e -> action.run());
+    wide(link);
+  }
+
+  /** A choice; taking it acts at once. */
+  <T> void choice(
+      String id, String name, List<T> options, T now, Function<T, String> words, Consumer<T> set) {
+    ComboBox<T> box = new ComboBox<>();
+    box.setId(id);
+    box.getItems().setAll(options);
+    box.setConverter(
+        new StringConverter<>() {
+          @Override
+          public String toString(T value) {
+            return value == null ? "" : words.apply(value);
+          }
+
+          @Override
+          public T fromString(String text) {
+            return null;
+          }
+        });
+    box.setValue(now);
+    box.setMaxWidth(Double.MAX_VALUE);
+    box.setOnAction(
+        e -> {
+          if (box.getValue() != null && !box.getValue().equals(now)) {
+            set.accept(box.getValue());
+          }
+        });
+    line(name, box, box);
+  }
+
+  void check(String id, String name, boolean now, Consumer<Boolean> set) {
+    CheckBox box = new CheckBox(name);
+    box.setId(id);
+    box.setSelected(now);
+    box.setOnAction(e -> set.accept(box.isSelected()));
+    wide(box);
+  }
+
+  /**
+   * A number that may be left empty.
+   *
+   * @param unit shown behind the field, with what is usual or possible
+   * @param set takes the number; refuses it with an IllegalArgumentException whose message is shown
+   */
+  void number(
+      String id, String name, String unit, Optional<Double> now, Consumer<Optional<Double>> set) {
+    TextField field = new TextField(now.map(Words::number).orElse(""));
+    field.setId(id);
+    field.setPrefColumnCount(5);
+    field.setMaxWidth(76);
+    Label error = error();
+    Label behind = new Label(unit);
+    behind.getStyleClass().add("unit");
+    Runnable commit =
+        () -> {
+          String text = field.getText().strip().replace(',', '.');
+          if (text.equals(now.map(Words::number).orElse(""))) {
+            show(error, "");
+            return;
+          }
+          try {
+            set.accept(text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text)));
+            show(error, "");
+          } catch (NumberFormatException e) {
+            show(error, Words.of("error.not-a-number", text));
+          } catch (IllegalArgumentException e) {
+            show(error, Words.capital(e.getMessage()) + ".");
+          }
+        };
+    field.setOnAction(e -> commit.run());
+    field.focusedProperty().addListener((o, was, is) -> {
+      if (was && !is) {
+        commit.run();
+      }
+    });
+    HBox values = new HBox(6, field, behind);
+    values.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    line(name, new VBox(2, values, error), field);
+  }
+
+  /** A line of text; taken over on Enter or when the field is left. */
+  void text(String id, String name, String now, Consumer<String> set) {
+    TextField field = new TextField(now);
+    field.setId(id);
+    Runnable commit =
+        () -> {
+          if (!field.getText().equals(now)) {
+            set.accept(field.getText());
+          }
+        };
+    field.setOnAction(e -> commit.run());
+    field.focusedProperty().addListener((o, was, is) -> {
+      if (was && !is) {
+        commit.run();
+      }
+    });
+    line(name, field, field);
+  }
+
+  /** Several lines of text; taken over when the field is left. */
+  TextArea area(String id, String name, String now, int rows, Consumer<String> set) {
+    TextArea field = new TextArea(now);
+    field.setId(id);
+    field.setWrapText(true);
+    field.setPrefRowCount(rows);
+    field.focusedProperty().addListener((o, was, is) -> {
+      if (was && !is && !field.getText().equals(now)) {
+        set.accept(field.getText());
+      }
+    });
+    Label label = new Label(name);
+    label.setLabelFor(field);
+    wide(label);
+    wide(field);
+    return field;
+  }
+
+  private void line(String name, Node value, Node named) {
+    Label label = new Label(name);
+    label.setWrapText(true);
+    label.setLabelFor(named);
+    label.getStyleClass().add("field-name");
+    named.setAccessibleText(name);
+    GridPane.setValignment(label, VPos.BASELINE);
+    add(label, 0, row);
+    add(value, 1, row++);
+  }
+
+  private static Label error() {
+    Label l = new Label();
+    l.getStyleClass().add("field-error");
+    l.setWrapText(true);
+    l.setManaged(false);
+    l.setVisible(false);
+    return l;
+  }
+
+  private static void show(Label error, String text) {
+    error.setText(text);
+    error.setManaged(!text.isEmpty());
+    error.setVisible(!text.isEmpty());
+  }
+}

@@ -1,0 +1,102 @@
+package saddlewright.desktop.panels;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import saddlewright.desktop.Step;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+
+/** The steps of the work, each with how far it has come; choosing one changes what a click means. */
+public final class OrderOfWork extends VBox {
+  private static final PseudoClass FINDINGS = PseudoClass.getPseudoClass("findings");
+  private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
+  private static final PseudoClass BEGUN = PseudoClass.getPseudoClass("begun");
+
+  private final Worktable table;
+  private final Map<Step, ToggleButton> buttons = new EnumMap<>(Step.class);
+  private final Map<Step, Label> states = new EnumMap<>(Step.class);
+
+  public OrderOfWork(Worktable table) {
+    this.table = table;
+    getStyleClass().add("order-of-work");
+    Label title = new Label(Words.of("order.title"));
+    title.getStyleClass().add("panel-title");
+    getChildren().add(title);
+    ToggleGroup group = new ToggleGroup();
+    for (Step step : Step.values()) {
+      getChildren().add(button(step, group));
+    }
+    table.stepProperty().addListener((o, old, now) -> buttons.get(now).setSelected(true));
+    table.assessmentProperty().addListener(o -> update());
+    buttons.get(table.stepProperty().get()).setSelected(true);
+    update();
+  }
+
+  private ToggleButton button(Step step, ToggleGroup group) {
+    Label number = new Label(Integer.toString(step.ordinal() + 1));
+    number.getStyleClass().add("step-number");
+    Label name = new Label(Words.of(step));
+    name.setWrapText(true);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setMaxWidth(Double.MAX_VALUE);
+    Label state = new Label();
+    state.getStyleClass().add("step-state");
+    state.setMinWidth(Region.USE_PREF_SIZE);
+    states.put(step, state);
+    HBox row = new HBox(8, number, name, state);
+    row.setAlignment(Pos.CENTER_LEFT);
+    ToggleButton b = new ToggleButton();
+    b.setGraphic(row);
+    b.setId("step-" + step.name());
+    b.getStyleClass().add("step");
+    b.setToggleGroup(group);
+    b.setMaxWidth(Double.MAX_VALUE);
+    row.prefWidthProperty().bind(b.widthProperty().subtract(20));
+    b.setOnAction(
+        e -> {
+          b.setSelected(true);
+          table.stepProperty().set(step);
+        });
+    b.setTooltip(new Tooltip(Words.of("step.hint." + step.name())));
+    buttons.put(step, b);
+    return b;
+  }
+
+  private void update() {
+    Progress progress = new Progress(table.assessment());
+    for (Step step : Step.values()) {
+      long findings = progress.findings(step);
+      Progress.State state = progress.state(step);
+      boolean empty = state == Progress.State.EMPTY && step != Step.REVIEW;
+      Label label = states.get(step);
+      boolean counted = findings > 0 && !empty;
+      label.setText(
+          counted
+              ? Long.toString(findings)
+              : Words.of("state.sign." + (step == Step.REVIEW && state != Progress.State.EMPTY
+                  ? Progress.State.DONE
+                  : state)));
+      label.pseudoClassStateChanged(FINDINGS, counted);
+      label.pseudoClassStateChanged(DONE, !counted && state == Progress.State.DONE);
+      label.pseudoClassStateChanged(BEGUN, !counted && state == Progress.State.BEGUN);
+      buttons
+          .get(step)
+          .setAccessibleText(
+              Words.of(step)
+                  + ": "
+                  + (counted
+                      ? Words.of("state.findings", findings)
+                      : Words.of("state." + state)));
+    }
+  }
+}

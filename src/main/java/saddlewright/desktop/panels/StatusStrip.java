@@ -1,0 +1,81 @@
+package saddlewright.desktop.panels;
+
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import saddlewright.dentition.Arch;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+import saddlewright.desktop.sheet.Camera;
+import saddlewright.rules.Report;
+import saddlewright.rules.Severity;
+
+/** Class of each arch in words, findings by severity, notation, zoom and whether all is saved. */
+public final class StatusStrip extends HBox {
+  private final Worktable table;
+  private final ReadOnlyDoubleProperty scale;
+  private final Label upper = label("status-upper");
+  private final Label lower = label("status-lower");
+  private final Label findings = label("status-findings");
+  private final Label notation = label("status-notation");
+  private final Label zoom = label("status-zoom");
+  private final Label saved = label("status-saved");
+
+  public StatusStrip(Worktable table, ReadOnlyDoubleProperty scale) {
+    this.table = table;
+    this.scale = scale;
+    getStyleClass().add("status-strip");
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    getChildren().addAll(upper, lower, gap, findings, notation, zoom, saved);
+    upper.setMinWidth(60);
+    lower.setMinWidth(60);
+    for (Label l : new Label[] {findings, notation, zoom, saved}) {
+      l.setMinWidth(USE_PREF_SIZE);
+    }
+    InvalidationListener update = o -> update();
+    table.assessmentProperty().addListener(update);
+    table.notationProperty().addListener(update);
+    table.unsavedProperty().addListener(update);
+    table.fileProperty().addListener(update);
+    scale.addListener(update);
+    update();
+  }
+
+  private void update() {
+    upper.setText(arch(Arch.UPPER));
+    lower.setText(arch(Arch.LOWER));
+    Report report = table.assessment().report();
+    findings.setText(
+        report.standing().isEmpty()
+            ? Words.of("findings.none-brief")
+            : Words.of(
+                "status.findings",
+                report.count(Severity.MUST),
+                report.count(Severity.SHOULD),
+                report.count(Severity.CONSIDER)));
+    notation.setText(Words.of(table.notationProperty().get()));
+    zoom.setText(Words.of("status.zoom", Math.round(100 * scale.get() / Camera.TRUE_SIZE)));
+    saved.setText(
+        Words.of(
+            table.unsavedProperty().get()
+                ? "status.unsaved"
+                : table.fileProperty().get().isPresent() ? "status.saved" : "status.no-file"));
+  }
+
+  private String arch(Arch arch) {
+    return Words.of(
+        "status.arch",
+        Words.capital(arch.code()),
+        table.assessment().arch(arch).classification().label());
+  }
+
+  private static Label label(String id) {
+    Label l = new Label();
+    l.setId(id);
+    return l;
+  }
+}

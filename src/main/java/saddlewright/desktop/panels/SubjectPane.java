@@ -1,0 +1,173 @@
+package saddlewright.desktop.panels;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import saddlewright.classification.EdentulousArea;
+import saddlewright.classification.SupportClass;
+import saddlewright.dentition.End;
+import saddlewright.dentition.Span;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.ArchDesign;
+import saddlewright.design.Component;
+import saddlewright.design.Note;
+import saddlewright.design.Rest;
+import saddlewright.design.Subject;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+import saddlewright.desktop.subject.ComponentWords;
+
+/** Everything about what is selected; about the case when nothing is. */
+public final class SubjectPane extends VBox {
+  private final Worktable table;
+  private final Label title = new Label();
+  private final ScrollPane scroll = new ScrollPane();
+  private Optional<Subject> shown = Optional.empty();
+  private boolean pending;
+
+  public SubjectPane(Worktable table) {
+    this.table = table;
+    getStyleClass().add("panel");
+    setId("subject");
+    title.getStyleClass().add("panel-title");
+    title.setWrapText(true);
+    title.setId("subject-title");
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().addAll(title, scroll);
+    InvalidationListener later = o -> later();
+    table.selectionProperty().addListener(later);
+    table.assessmentProperty().addListener(later);
+    rebuild();
+  }
+
+  /** Rebuilt once after everything that one action changes. */
+  private void later() {
+    if (!pending) {
+      pending = true;
+      Platform.runLater(
+          () -> {
+            pending = false;
+            rebuild();
+          });
+    }
+  }
+
+  private void rebuild() {
+    Optional<Subject> subject = table.selected();
+    Optional<String> focus =
+        Optional.ofNullable(getScene())
+            .map(s -> s.getFocusOwner())
+            .filter(n -> inside(n))
+            .map(Node::getId);
+    double at = subject.equals(shown) ? scroll.getVvalue() : 0;
+    boolean fresh = !subject.equals(shown);
+    shown = subject;
+    title.setText(
+        subject
+            .map(s -> ComponentWords.of(s, table.current()))
+            .orElse(Words.of("subject.case")));
+    scroll.setContent(form(subject));
+    scroll.setVvalue(at);
+    focus.ifPresent(id -> refocus(id));
+    if (fresh && subject.flatMap(table::component).filter(Note.class::isInstance).isPresent()) {
+      Node words = scroll.getContent().lookup("#note-text");
+      if (words instanceof TextInputControl t && t.getText().equals(Words.of("note.new"))) {
+        t.requestFocus();
+        t.selectAll();
+      }
+    }
+  }
+
+  private void refocus(String id) {
+    scroll.getContent().lookupAll("*").stream()
+        .filter(n -> id.equals(n.getId()))
+        .findFirst()
+        .ifPresent(Node::requestFocus);
+  }
+
+  private boolean inside(Node node) {
+    for (Node n = node; n != null; n = n.getParent()) {
+      if (n == this) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Node form(Optional<Subject> subject) {
+    if (subject.isEmpty()) {
+      return CaseForm.of(table);
+    }
+    if (subject.get() instanceof Subject.OfTooth t) {
+      return ToothForm.of(table, t.tooth());
+    }
+    if (subject.get() instanceof Subject.OfArea a) {
+      return area(a.span());
+    }
+    Optional<Component> c = table.component(subject.get());
+    if (c.isPresent()) {
+      return ComponentForm.of(table, subject.get(), c.get());
+    }
+    Form form = new Form();
+    CaseForm.archFields(form, table, subject.get().arch());
+    return form;
+  }
+
+  private Node area(Span span) {
+    Form form = new Form();
+    Optional<EdentulousArea> found =
+        table.assessment().arch(span.arch()).classification().areas().stream()
+            .filter(a -> a.span().overlaps(span))
+            .findFirst();
+    if (found.isEmpty()) {
+      form.words(Words.of("area.gone"));
+      return form;
+    }
+    EdentulousArea a = found.get();
+    List<String> replaced = a.replaced().stream().map(Tooth::toString).toList();
+    form.fact(Words.of("area.replaced"), String.join(", ", replaced));
+    form.fact(Words.of("area.kind"), Words.of(a.freeEnd() ? "area.free-end" : "area.bounded"));
+    ArchDesign design = table.current().design(span.arch());
+    form.fact(Words.of("area.support"), Words.capital(support(a, design).words()));
+    design.saddlesIn(a.span()).stream()
+        .findFirst()
+        .ifPresentOrElse(
+            s ->
+                form.link(
+                    ComponentWords.full(s), () -> table.select(Subject.of(span.arch(), s))),
+            () -> form.words(Words.of("area.no-saddle")));
+    return form;
+  }
+
+  private static SupportClass support(EdentulousArea a, ArchDesign design) {
+    boolean before = a.span().before().map(t -> isRested(design, t, a)).orElse(false);
+    boolean after = a.span().after().map(t -> isRested(design, t, a)).orElse(false);
+    return SupportClass.of(a, before, after);
+  }
+
+  /** A rest at either end of the neighbour carries that end of the saddle. */
+  private static boolean isRested(ArchDesign design, Tooth tooth, EdentulousArea area) {
+    return design.stream(Rest.class)
+        .anyMatch(
+            r ->
+                r.tooth() == tooth
+                    && (area.freeEnd()
+                        || r.site()
+                            .end()
+                            .map(e -> faces(tooth, e, area))
+                            .orElse(true)));
+  }
+
+  private static boolean faces(Tooth tooth, End end, EdentulousArea area) {
+    return tooth.neighbour(end).map(area.span()::contains).orElse(false);
+  }
+}

@@ -1,0 +1,80 @@
+package saddlewright.desktop.panels;
+
+import java.util.Optional;
+import javafx.beans.InvalidationListener;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import saddlewright.dentition.Arch;
+import saddlewright.design.ConnectorForm;
+import saddlewright.desktop.Step;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+import saddlewright.desktop.tools.ToolBox;
+import saddlewright.desktop.tools.ToolChoice;
+
+/** The tools of the step in hand, above the sheet. */
+public final class ToolStrip extends VBox {
+  private final Worktable table;
+  private final ToolBox tools;
+  private final FlowPane row = new FlowPane();
+  private final Label hint = new Label();
+
+  public ToolStrip(Worktable table, ToolBox tools) {
+    this.table = table;
+    this.tools = tools;
+    getStyleClass().add("tool-strip");
+    row.getStyleClass().add("tools");
+    hint.getStyleClass().add("hint");
+    hint.setWrapText(true);
+    hint.setMinHeight(USE_PREF_SIZE);
+    getChildren().addAll(row, hint);
+    InvalidationListener rebuild = o -> rebuild();
+    table.stepProperty().addListener(rebuild);
+    table.shownProperty().addListener(rebuild);
+    tools.inHandProperty().addListener((o, old, now) -> hint());
+    rebuild();
+  }
+
+  private void rebuild() {
+    row.getChildren().clear();
+    ToggleGroup group = new ToggleGroup();
+    Step step = table.stepProperty().get();
+    Optional<ToolChoice> inHand = tools.inHandProperty().get();
+    for (ToolChoice c : tools.of(step)) {
+      if (!isShown(c)) {
+        continue;
+      }
+      ToggleButton b = new ToggleButton(c.label());
+      b.setId("tool-" + c.id().replace('.', '-'));
+      b.getStyleClass().add("tool");
+      b.setToggleGroup(group);
+      b.setSelected(inHand.map(c::equals).orElse(false));
+      b.setAccessibleText(c.label() + ". " + c.hint());
+      b.setOnAction(
+          e -> {
+            b.setSelected(true);
+            tools.take(step, c, true);
+          });
+      row.getChildren().add(b);
+    }
+    setVisible(step != Step.PRESCRIPTION);
+    setManaged(step != Step.PRESCRIPTION);
+    hint();
+  }
+
+  /** Forms of connectors are offered for the arches that are shown. */
+  private boolean isShown(ToolChoice c) {
+    if (!c.id().startsWith("connector.") || c.id().endsWith("select")) {
+      return true;
+    }
+    Arch arch = ConnectorForm.valueOf(c.id().substring("connector.".length())).arch();
+    return table.shownProperty().get().shows(arch);
+  }
+
+  private void hint() {
+    hint.setText(tools.inHandProperty().get().map(ToolChoice::hint).orElse(Words.of("hint.none")));
+  }
+}

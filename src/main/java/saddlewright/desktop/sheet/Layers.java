@@ -1,0 +1,73 @@
+package saddlewright.desktop.sheet;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import javafx.collections.ObservableList;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import saddlewright.drawing.Drawing;
+import saddlewright.drawing.Layer;
+import saddlewright.drawing.Mark;
+import saddlewright.drawing.Palette;
+
+/** The nodes of a drawing, one group a layer; a new drawing replaces only the marks that differ. */
+final class Layers extends Group {
+  private final Map<Layer, Group> groups = new EnumMap<>(Layer.class);
+  private Map<Mark, Deque<Node>> nodes = new HashMap<>();
+  private Palette palette = Palette.PAPER;
+
+  Layers() {
+    for (Layer layer : Layer.values()) {
+      Group g = new Group();
+      groups.put(layer, g);
+      getChildren().add(g);
+    }
+  }
+
+  /** Shows the drawing; the number of nodes that had to be made anew. */
+  int show(Drawing drawing, Palette inks) {
+    if (inks != palette) {
+      palette = inks;
+      nodes = new HashMap<>();
+    }
+    MarkNodes maker = new MarkNodes(palette);
+    Map<Mark, Deque<Node>> next = new HashMap<>();
+    Map<Layer, List<Node>> rows = new EnumMap<>(Layer.class);
+    int made = 0;
+    for (Mark mark : drawing.marks()) {
+      Deque<Node> spare = nodes.get(mark);
+      Node node = spare == null ? null : spare.poll();
+      if (node == null) {
+        node = maker.of(mark);
+        made++;
+      }
+      next.computeIfAbsent(mark, m -> new ArrayDeque<>()).add(node);
+      rows.computeIfAbsent(mark.layer(), l -> new ArrayList<>()).add(node);
+    }
+    nodes = next;
+    groups.forEach((layer, g) -> update(g.getChildren(), rows.getOrDefault(layer, List.of())));
+    return made;
+  }
+
+  private static void update(ObservableList<Node> shown, List<Node> wanted) {
+    if (shown.equals(wanted)) {
+      return;
+    }
+    Set<Node> kept = new HashSet<>(wanted);
+    shown.removeIf(n -> !kept.contains(n));
+    for (int i = 0; i < wanted.size(); i++) {
+      if (i >= shown.size() || shown.get(i) != wanted.get(i)) {
+        Node n = wanted.get(i);
+        shown.remove(n);
+        shown.add(i, n);
+      }
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package saddlewright.desktop.sheet;
+
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+import javafx.scene.transform.Scale;
+import javafx.scene.transform.Translate;
+import saddlewright.drawing.ArchDrawing;
+import saddlewright.drawing.Drawing;
+import saddlewright.drawing.DrawingOptions;
+import saddlewright.drawing.Mark;
+import saddlewright.drawing.Palette;
+import saddlewright.geometry.Transform;
+import saddlewright.layout.Layout;
+
+/** A drawing of one arch as an illustration. */
+public final class Picture {
+  private Picture() {}
+
+  /** The arch, as on the sheet, at a width in pixels. */
+  public static Node of(Layout layout, double width) {
+    Drawing d = ArchDrawing.of(layout, DrawingOptions.DEFAULT);
+    boolean lower = layout.form().arch() == saddlewright.dentition.Arch.LOWER;
+    Transform t = lower ? Transform.scaling(1, -1) : Transform.IDENTITY;
+    Drawing page = d.transformed(t);
+    MarkNodes maker = new MarkNodes(Palette.PAPER);
+    Group marks = new Group();
+    for (Mark m : page.marks()) {
+      marks.getChildren().add(maker.of(m));
+    }
+    double scale = width / page.bounds().width();
+    marks
+        .getTransforms()
+        .addAll(
+            new Scale(scale, scale), new Translate(-page.bounds().minX(), -page.bounds().minY()));
+    Pane pane = new Pane(marks);
+    double height = page.bounds().height() * scale;
+    pane.setMinSize(width, height);
+    pane.setPrefSize(width, height);
+    pane.setMaxSize(width, height);
+    pane.setCache(true);
+    return pane;
+  }
+}

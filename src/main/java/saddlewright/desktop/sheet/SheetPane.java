@@ -1,0 +1,228 @@
+package saddlewright.desktop.sheet;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.beans.InvalidationListener;
+import javafx.scene.AccessibleRole;
+import javafx.scene.CacheHint;
+import javafx.scene.Group;
+import javafx.scene.effect.DropShadow;
+import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.Rectangle;
+import javafx.util.Duration;
+import saddlewright.casefile.Assessment;
+import saddlewright.dentition.Arch;
+import saddlewright.design.Subject;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+import saddlewright.desktop.tools.Aim;
+import saddlewright.desktop.tools.ToolBox;
+import saddlewright.drawing.DrawingOptions;
+import saddlewright.drawing.Ink;
+import saddlewright.drawing.Palette;
+import saddlewright.drawing.SheetDrawing;
+import saddlewright.geometry.Box;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Transform;
+import saddlewright.layout.Layout;
+
+/** The page on the desk: pans, zooms, and shows what lies on it. */
+public final class SheetPane extends Pane {
+  private static final double MARGIN = 18;
+
+  private final Worktable table;
+  private final Group world = new Group();
+  private final Rectangle page = new Rectangle();
+  private final Layers layers = new Layers();
+  private final Camera camera = new Camera(world);
+  private final Ghost ghost;
+  private final Highlights highlights;
+  private final ConnectorHandles handles;
+  private final PauseTransition rest = new PauseTransition(Duration.millis(180));
+  private SheetDrawing sheet;
+  private Optional<Arch> framed = Optional.empty();
+
+  public SheetPane(Worktable table, ToolBox tools) {
+    this.table = table;
+    this.ghost = new Ghost(this, table);
+    this.highlights = new Highlights(this, table);
+    this.handles = new ConnectorHandles(this, table, ghost);
+    setId("sheet");
+    getStyleClass().add("desk");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.NODE);
+    setAccessibleText(Words.of("sheet.accessible"));
+    page.getStyleClass().add("page");
+    // The shadow hangs on a rectangle of its own, so that no edit has it computed again.
+    page.setEffect(new DropShadow(3.2, 0, 0.9, Color.rgb(0, 0, 0, 0.28)));
+    page.setCache(true);
+    world.getChildren().addAll(page, layers, highlights, ghost);
+    getChildren().addAll(world, handles, ghost.caption());
+    Rectangle clip = new Rectangle();
+    clip.widthProperty().bind(widthProperty());
+    clip.heightProperty().bind(heightProperty());
+    setClip(clip);
+    rest.setOnFinished(e -> layers.setCache(false));
+    InvalidationListener redraw = o -> redraw();
+    table.assessmentProperty().addListener(redraw);
+    table.notationProperty().addListener(redraw);
+    table.surveyProperty().addListener(redraw);
+    table.anatomyProperty().addListener(redraw);
+    table.blackAndWhiteProperty().addListener(redraw);
+    table.darkDeskProperty().addListener(redraw);
+    table.shownProperty().addListener(o -> refit());
+    table.selectionProperty().addListener(o -> overlay());
+    table.findingProperty().addListener(o -> overlay());
+    camera.scaleProperty().addListener(o -> overlay());
+    widthProperty().addListener(o -> keepFitted());
+    heightProperty().addListener(o -> keepFitted());
+    new Pointing(this, table, tools, ghost);
+    redraw();
+  }
+
+  public Camera camera() {
+    return camera;
+  }
+
+  Palette palette() {
+    return table.blackAndWhiteProperty().get()
+        ? Palette.MONO
+        : table.darkDeskProperty().get() ? Palette.DARK : Palette.PAPER;
+  }
+
+  DrawingOptions options() {
+    return new DrawingOptions(
+        table.notationProperty().get(), table.anatomyProperty().get(), table.surveyProperty().get());
+  }
+
+  /** From the frame of an arch to that of the sheet; empty when the arch is not shown. */
+  public Optional<Transform> place(Arch arch) {
+    return sheet.place(arch);
+  }
+
+  /** Place in this pane of a point of an arch. */
+  public Optional<Point> toPane(Arch arch, Point p) {
+    return place(arch).map(t -> camera.toWindow(t.apply(p)));
+  }
+
+  /** What is aimed at from a place of this pane, on the arch that lies nearer. */
+  public Optional<Aim> aim(double x, double y) {
+    Point on = camera.toSheet(x, y);
+    Map<Arch, Point> points = new EnumMap<>(Arch.class);
+    for (Arch arch : Arch.values()) {
+      place(arch).ifPresent(t -> points.put(arch, t.inverse().apply(on)));
+    }
+    Assessment now = table.assessment();
+    // Both frames have their molars at large y; the arch whose box holds the point is meant.
+    return points.entrySet().stream()
+        .filter(e -> now.arch(e.getKey()).form().box().grown(6).contains(e.getValue()))
+        .min(
+            java.util.Comparator.comparingDouble(
+                e -> outside(now.arch(e.getKey()).form().box(), e.getValue())))
+        .map(e -> Aim.at(now.arch(e.getKey()).form(), e.getValue()));
+  }
+
+  private static double outside(Box b, Point p) {
+    return Math.max(0, Math.max(b.minY() - p.y(), p.y() - b.maxY()));
+  }
+
+  /** What lies there, the smallest first. */
+  public List<Subject> pick(Aim aim) {
+    return Picking.at(table.assessment().arch(aim.arch()), aim);
+  }
+
+  private void redraw() {
+    Assessment now = table.assessment();
+    sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), options());
+    Box b = sheet.drawing().bounds();
+    page.setX(b.minX());
+    page.setY(b.minY());
+    page.setWidth(b.width());
+    page.setHeight(b.height());
+    page.setFill(Color.web(palette().hex(Ink.PAPER)));
+    layers.setCache(false);
+    layers.show(sheet.drawing(), palette());
+    overlay();
+  }
+
+  private Optional<Layout> layout(Arch arch, Assessment now) {
+    return table.shownProperty().get().shows(arch)
+        ? Optional.of(now.arch(arch).layout())
+        : Optional.empty();
+  }
+
+  private void overlay() {
+    ghost.clear();
+    highlights.update();
+    handles.update();
+  }
+
+  private void refit() {
+    redraw();
+    fit();
+  }
+
+  private void keepFitted() {
+    if (camera.isFitted()) {
+      framed.ifPresentOrElse(this::fit, this::fit);
+    }
+    handles.update();
+  }
+
+  /** Fits the whole sheet into the window. */
+  public void fit() {
+    framed = Optional.empty();
+    camera.fit(sheet.drawing().bounds(), getWidth(), getHeight(), MARGIN);
+  }
+
+  /** Fits one arch into the window. */
+  public void fit(Arch arch) {
+    place(arch)
+        .ifPresent(
+            t -> {
+              framed = Optional.of(arch);
+              Box b = table.assessment().arch(arch).form().box();
+              Point one = t.apply(new Point(b.minX(), b.minY()));
+              Point other = t.apply(new Point(b.maxX(), b.maxY()));
+              camera.fit(Box.around(List.of(one, other)), getWidth(), getHeight(), MARGIN);
+            });
+  }
+
+  public void zoom(double factor) {
+    zoom(factor, getWidth() / 2, getHeight() / 2);
+  }
+
+  void zoom(double factor, double x, double y) {
+    moving();
+    camera.zoom(factor, x, y);
+  }
+
+  void pan(double dx, double dy) {
+    moving();
+    camera.pan(dx, dy);
+    handles.update();
+  }
+
+  /** While it moves, the drawing is a picture; it is painted anew when it rests. */
+  private void moving() {
+    boolean small = camera.scaleProperty().get() < 4 * Camera.TRUE_SIZE;
+    layers.setCacheHint(CacheHint.SPEED);
+    layers.setCache(small);
+    rest.playFromStart();
+  }
+
+  /** Brings subjects into view. */
+  public void reveal(List<Subject> subjects) {
+    highlights
+        .box(subjects)
+        .ifPresent(
+            b -> {
+              camera.reveal(b.grown(8), getWidth(), getHeight());
+              handles.update();
+            });
+  }
+}

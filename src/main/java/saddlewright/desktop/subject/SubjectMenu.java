@@ -1,0 +1,153 @@
+package saddlewright.desktop.subject;
+
+import java.util.List;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import saddlewright.chart.ArchChart;
+import saddlewright.chart.GapDecision;
+import saddlewright.chart.ToothFindings;
+import saddlewright.chart.ToothStatus;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.Component;
+import saddlewright.design.DesignEdit;
+import saddlewright.design.Subject;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Remedy;
+import saddlewright.rules.Report;
+
+/** All that can be done to what lies under the pointer, remedies of its findings first. */
+public final class SubjectMenu extends ContextMenu {
+  private final Worktable table;
+
+  public SubjectMenu(Worktable table, List<Subject> there) {
+    this.table = table;
+    Subject chief = table.selected().filter(there::contains).orElse(there.get(0));
+    MenuItem title = new MenuItem(ComponentWords.of(chief, table.current()));
+    title.setDisable(true);
+    getItems().add(title);
+    remedies(chief);
+    table.component(chief).ifPresent(c -> component(chief, c));
+    if (chief instanceof Subject.OfTooth t) {
+      tooth(t.tooth());
+    }
+    others(chief, there);
+  }
+
+  private void remedies(Subject subject) {
+    for (Report.Entry e : table.assessment().report().entries()) {
+      Finding f = e.finding();
+      if (e.stands() && f.subjects().contains(subject)) {
+        for (Remedy r : f.remedies()) {
+          item(r.label(), () -> table.apply(r.label(), r.arch(), r.edit()));
+        }
+      }
+    }
+    line();
+  }
+
+  private void component(Subject subject, Component c) {
+    for (Attribute a : Attributes.of(c)) {
+      Menu menu = new Menu(a.name());
+      for (int i = 0; i < a.options().size(); i++) {
+        Attribute.Option o = a.options().get(i);
+        RadioMenuItem choice = new RadioMenuItem(o.label());
+        choice.setSelected(i == a.chosen());
+        choice.setOnAction(
+            e ->
+                table.apply(
+                    Words.of("edit.change", ComponentWords.brief(c), o.label()),
+                    subject.arch(),
+                    new DesignEdit.Change(o.component())));
+        menu.getItems().add(choice);
+      }
+      getItems().add(menu);
+    }
+    line();
+    item(Words.of("menu.mirror"), () -> mirror(table, subject, c));
+    item(Words.of("menu.delete"), () -> delete(table));
+  }
+
+  private void tooth(Tooth tooth) {
+    ArchChart chart = table.current().chart(tooth.arch());
+    ToothFindings f = chart.tooth(tooth);
+    for (ToothStatus s : ToothStatus.values()) {
+      choice(Words.of(s), f.status() == s, () ->
+          table.apply(
+              Words.of("edit.chart", tooth, Words.of(s)),
+              table.current().with(chart.with(tooth, f.withStatus(s)))));
+    }
+    if (chart.isLost(tooth)) {
+      line();
+      for (GapDecision g : GapDecision.values()) {
+        choice(Words.of(g), f.gap() == g, () ->
+            table.apply(
+                Words.of("edit.chart", tooth, Words.of(g)),
+                table.current().with(chart.with(tooth, f.withGap(g)))));
+      }
+    }
+  }
+
+  private void others(Subject chief, List<Subject> there) {
+    line();
+    for (Subject s : there) {
+      if (!s.equals(chief)) {
+        item(
+            Words.of("menu.select-other", ComponentWords.of(s, table.current())),
+            () -> table.select(s));
+      }
+    }
+    if (getItems().get(getItems().size() - 1) instanceof SeparatorMenuItem last) {
+      getItems().remove(last);
+    }
+  }
+
+  /** Places the like of a component on the other side. */
+  public static void mirror(Worktable table, Subject subject, Component c) {
+    var before = table.current().design(subject.arch());
+    table.apply(
+        Words.of("edit.mirror", ComponentWords.brief(c)),
+        subject.arch(),
+        new DesignEdit.Place(c.mirrored(c.id())));
+    table.selectNew(before, table.current().design(subject.arch()));
+  }
+
+  /** Removes what is selected. */
+  public static void delete(Worktable table) {
+    table
+        .selected()
+        .ifPresent(
+            s ->
+                table
+                    .component(s)
+                    .ifPresent(
+                        c ->
+                            table.apply(
+                                Words.of("edit.remove", ComponentWords.full(c)),
+                                s.arch(),
+                                new DesignEdit.Remove(c.id()))));
+  }
+
+  private void item(String label, Runnable action) {
+    MenuItem item = new MenuItem(label);
+    item.setOnAction(e -> action.run());
+    getItems().add(item);
+  }
+
+  private void choice(String label, boolean selected, Runnable action) {
+    RadioMenuItem item = new RadioMenuItem(label);
+    item.setSelected(selected);
+    item.setOnAction(e -> action.run());
+    getItems().add(item);
+  }
+
+  private void line() {
+    if (!(getItems().get(getItems().size() - 1) instanceof SeparatorMenuItem)) {
+      getItems().add(new SeparatorMenuItem());
+    }
+  }
+}

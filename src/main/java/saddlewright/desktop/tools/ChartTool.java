@@ -1,0 +1,42 @@
+package saddlewright.desktop.tools;
+
+import java.util.List;
+import java.util.Optional;
+import saddlewright.casefile.Assessment;
+import saddlewright.chart.ArchChart;
+import saddlewright.chart.GapDecision;
+import saddlewright.chart.ToothFindings;
+import saddlewright.chart.ToothStatus;
+import saddlewright.dentition.Tooth;
+import saddlewright.desktop.Words;
+
+/**
+ * Charts the state of the tooth pointed at.
+ *
+ * @param status state that a click gives
+ * @param gap what becomes of the place; empty keeps what is charted
+ */
+record ChartTool(ToothStatus status, Optional<GapDecision> gap) implements Tool {
+  @Override
+  public List<Proposal> proposals(Aim aim, Assessment now) {
+    if (!aim.inside()) {
+      return List.of();
+    }
+    Tooth tooth = aim.tooth().orElseThrow();
+    ArchChart chart = now.subject().chart(aim.arch());
+    ToothFindings old = chart.tooth(tooth);
+    ToothFindings next = old.withStatus(status).withGap(gap.orElse(old.gap()));
+    return next.equals(old)
+        ? List.of()
+        : List.of(
+            new Proposal(
+                Words.of("edit.chart", tooth, Words.of(status)),
+                aim.arch(),
+                now.subject().with(chart.with(tooth, next))));
+  }
+
+  @Override
+  public boolean isDragged() {
+    return true;
+  }
+}
