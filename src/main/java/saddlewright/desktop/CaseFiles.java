@@ -157,6 +157,8 @@ final class CaseFiles {
       }
       AtomicFile.write(png ? file : withEnding(file, ".svg"), bytes);
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
+    } catch (CaseFileException e) {
+      table.noticeProperty().set(Optional.of(e.sentences()));
     } catch (IOException e) {
       notWritten(file, e);
     }

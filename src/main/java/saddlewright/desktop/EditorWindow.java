@@ -19,6 +19,7 @@ import saddlewright.desktop.panels.PrescriptionPane;
 import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.panels.ToolStrip;
+import saddlewright.desktop.panels.ViewChoice;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
 
@@ -95,7 +96,7 @@ public final class EditorWindow {
     prescription
         .visibleProperty()
         .bind(table.stepProperty().isEqualTo(Step.PRESCRIPTION));
-    VBox drawing = new VBox(new ToolStrip(table, tools), sheet);
+    VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);
     StackPane middle = new StackPane(drawing, prescription);
     right.setOrientation(Orientation.VERTICAL);

@@ -123,9 +123,9 @@ final class WelcomePage extends ScrollPane {
   }
 
   private Button card(Case c) {
-    Label title = words(c.title());
+    Label title = new Label(c.title());
     title.getStyleClass().add("demo-title");
-    Label classes = words(c.reference() + " · " + classes(c));
+    Label classes = new Label(c.reference() + " · " + classes(c));
     classes.getStyleClass().add("demo-class");
     VBox box = new VBox(3, title, classes);
     box.setFillWidth(true);
@@ -133,8 +133,8 @@ final class WelcomePage extends ScrollPane {
     b.setGraphic(box);
     b.getStyleClass().add("demo");
     b.setMaxWidth(Double.MAX_VALUE);
-    b.setMaxHeight(Double.MAX_VALUE);
-    box.prefWidthProperty().bind(b.widthProperty().subtract(26));
+    b.setContentDisplay(javafx.scene.control.ContentDisplay.GRAPHIC_ONLY);
+    box.setMinWidth(0);
     b.setAccessibleText(c.title());
     b.setTooltip(new Tooltip(c.story()));
     b.getTooltip().setWrapText(true);

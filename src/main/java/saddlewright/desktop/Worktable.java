@@ -13,6 +13,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
+import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.design.ArchDesign;
@@ -163,9 +164,22 @@ public final class Worktable {
     saved = c;
     file.set(from);
     open.set(true);
+    shown.set(concerned(c));
     selection.set(List.of());
     finding.set(Optional.empty());
     refresh();
+  }
+
+  /** The arch that the case is about; both when both or none are. */
+  private static Shown concerned(Case c) {
+    boolean upper = isTouched(c, Arch.UPPER);
+    boolean lower = isTouched(c, Arch.LOWER);
+    return upper == lower ? Shown.BOTH : upper ? Shown.UPPER : Shown.LOWER;
+  }
+
+  private static boolean isTouched(Case c, Arch arch) {
+    return !c.design(arch).components().isEmpty()
+        || !c.chart(arch).equals(ArchChart.full(arch));
   }
 
   /** Clears the desk, so that the welcome page is shown. */

@@ -46,7 +46,6 @@ public final class OrderOfWork extends VBox {
     Label number = new Label(Integer.toString(step.ordinal() + 1));
     number.getStyleClass().add("step-number");
     Label name = new Label(Words.of(step));
-    name.setWrapText(true);
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
     Label state = new Label();

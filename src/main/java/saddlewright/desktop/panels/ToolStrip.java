@@ -2,10 +2,14 @@ package saddlewright.desktop.panels;
 
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import saddlewright.dentition.Arch;
 import saddlewright.design.ConnectorForm;
@@ -22,7 +26,12 @@ public final class ToolStrip extends VBox {
   private final FlowPane row = new FlowPane();
   private final Label hint = new Label();
 
-  public ToolStrip(Worktable table, ToolBox tools) {
+  /**
+   * The strip.
+   *
+   * @param view what chooses the part of the sheet that is seen, at the strip's end
+   */
+  public ToolStrip(Worktable table, ToolBox tools, Node view) {
     this.table = table;
     this.tools = tools;
     getStyleClass().add("tool-strip");
@@ -30,7 +39,11 @@ public final class ToolStrip extends VBox {
     hint.getStyleClass().add("hint");
     hint.setWrapText(true);
     hint.setMinHeight(USE_PREF_SIZE);
-    getChildren().addAll(row, hint);
+    HBox.setHgrow(hint, Priority.ALWAYS);
+    hint.setMaxWidth(Double.MAX_VALUE);
+    HBox below = new HBox(12, hint, view);
+    below.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(row, below);
     InvalidationListener rebuild = o -> rebuild();
     table.stepProperty().addListener(rebuild);
     table.shownProperty().addListener(rebuild);
