@@ -107,10 +107,9 @@ public final class EditorWindow {
       right.setDividerPositions(step == Step.REVIEW ? 0.28 : 0.5);
     });
     SplitPane across = new SplitPane(middle, right);
-    across.setDividerPositions(0.74);
+    across.setDividerPositions(0.68);
     SplitPane.setResizableWithParent(right, false);
-    right.setMinWidth(300);
-    right.setPrefWidth(370);
+    right.setMinWidth(340);
     BorderPane work = new BorderPane(across);
     work.setLeft(new OrderOfWork(table));
     work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));

@@ -152,6 +152,7 @@ final class Menus extends MenuBar {
         item("view.upper", "Shortcut+1", () -> show(Worktable.Shown.UPPER)),
         item("view.lower", "Shortcut+2", () -> show(Worktable.Shown.LOWER)),
         new SeparatorMenuItem(),
+        item("view.fit-all", "Shortcut+9", sheet::fit),
         item("view.fit-upper", "Shortcut+3", () -> sheet.fit(Arch.UPPER)),
         item("view.fit-lower", "Shortcut+4", () -> sheet.fit(Arch.LOWER)),
         item("view.zoom-in", "Shortcut+Equals", () -> sheet.zoom(ZOOM)),
@@ -167,7 +168,6 @@ final class Menus extends MenuBar {
 
   private void show(Worktable.Shown shown) {
     table.shownProperty().set(shown);
-    sheet.fit();
   }
 
   private Menu design(ToolBox tools) {

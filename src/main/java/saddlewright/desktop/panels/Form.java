@@ -29,8 +29,8 @@ final class Form extends GridPane {
     getStyleClass().add("form");
     ColumnConstraints names = new ColumnConstraints();
     names.setHalignment(HPos.LEFT);
-    names.setMinWidth(96);
-    names.setPrefWidth(124);
+    names.setMinWidth(90);
+    names.setPrefWidth(140);
     ColumnConstraints values = new ColumnConstraints();
     values.setHgrow(Priority.ALWAYS);
     getColumnConstraints().addAll(names, values);
@@ -116,10 +116,13 @@ final class Form extends GridPane {
     TextField field = new TextField(now.map(Words::number).orElse(""));
     field.setId(id);
     field.setPrefColumnCount(5);
-    field.setMaxWidth(76);
+    field.setMinWidth(62);
+    field.setMaxWidth(62);
+    field.setPrefWidth(62);
     Label error = error();
     Label behind = new Label(unit);
     behind.getStyleClass().add("unit");
+    behind.setMinWidth(USE_PREF_SIZE);
     Runnable commit =
         () -> {
           String text = field.getText().strip().replace(',', '.');
@@ -190,7 +193,7 @@ final class Form extends GridPane {
     label.setLabelFor(named);
     label.getStyleClass().add("field-name");
     named.setAccessibleText(name);
-    GridPane.setValignment(label, VPos.BASELINE);
+    GridPane.setValignment(label, VPos.CENTER);
     add(label, 0, row);
     add(value, 1, row++);
   }

@@ -76,9 +76,8 @@ public final class OrderOfWork extends VBox {
     for (Step step : Step.values()) {
       long findings = progress.findings(step);
       Progress.State state = progress.state(step);
-      boolean empty = state == Progress.State.EMPTY && step != Step.REVIEW;
       Label label = states.get(step);
-      boolean counted = findings > 0 && !empty;
+      boolean counted = findings > 0;
       label.setText(
           counted
               ? Long.toString(findings)

@@ -55,7 +55,7 @@ public final class ToolStrip extends VBox {
     row.getChildren().clear();
     ToggleGroup group = new ToggleGroup();
     Step step = table.stepProperty().get();
-    Optional<ToolChoice> inHand = tools.inHandProperty().get();
+    Optional<ToolChoice> inHand = tools.chosen(step);
     for (ToolChoice c : tools.of(step)) {
       if (!isShown(c)) {
         continue;
@@ -88,6 +88,6 @@ public final class ToolStrip extends VBox {
   }
 
   private void hint() {
-    hint.setText(tools.inHandProperty().get().map(ToolChoice::hint).orElse(Words.of("hint.none")));
+    hint.setText(tools.chosen(table.stepProperty().get()).map(ToolChoice::hint).orElse(Words.of("hint.none")));
   }
 }

@@ -31,7 +31,6 @@ public final class ViewChoice extends HBox {
           e -> {
             b.setSelected(true);
             table.shownProperty().set(shown);
-            sheet.fit();
           });
       buttons.put(shown, b);
       getChildren().add(b);

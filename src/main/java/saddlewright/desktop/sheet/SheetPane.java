@@ -34,6 +34,9 @@ import saddlewright.layout.Layout;
 public final class SheetPane extends Pane {
   private static final double MARGIN = 18;
 
+  /** Tooth numbers stand this far outside the box of an arch, mm. */
+  private static final double LABELS = 4;
+
   private final Worktable table;
   private final Group world = new Group();
   private final Rectangle page = new Rectangle();
@@ -139,6 +142,7 @@ public final class SheetPane extends Pane {
     Assessment now = table.assessment();
     sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), options());
     Box b = sheet.drawing().bounds();
+    boolean grown = page.getHeight() != b.height() || page.getWidth() != b.width();
     page.setX(b.minX());
     page.setY(b.minY());
     page.setWidth(b.width());
@@ -146,6 +150,9 @@ public final class SheetPane extends Pane {
     page.setFill(Color.web(palette().hex(Ink.PAPER)));
     layers.setCache(false);
     layers.show(sheet.drawing(), palette());
+    if (grown) {
+      keepFitted();
+    }
     overlay();
   }
 
@@ -163,7 +170,11 @@ public final class SheetPane extends Pane {
 
   private void refit() {
     redraw();
-    fit();
+    switch (table.shownProperty().get()) {
+      case BOTH -> fit();
+      case UPPER -> fit(Arch.UPPER);
+      case LOWER -> fit(Arch.LOWER);
+    }
   }
 
   private void keepFitted() {
@@ -185,7 +196,7 @@ public final class SheetPane extends Pane {
         .ifPresent(
             t -> {
               framed = Optional.of(arch);
-              Box b = table.assessment().arch(arch).form().box();
+              Box b = table.assessment().arch(arch).form().box().grown(LABELS);
               Point one = t.apply(new Point(b.minX(), b.minY()));
               Point other = t.apply(new Point(b.maxX(), b.maxY()));
               camera.fit(Box.around(List.of(one, other)), getWidth(), getHeight(), MARGIN);

@@ -1,6 +1,7 @@
 package saddlewright.desktop.tools;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import saddlewright.casefile.Assessment;
 import saddlewright.chart.ArchChart;
@@ -30,9 +31,16 @@ record ChartTool(ToothStatus status, Optional<GapDecision> gap) implements Tool 
         ? List.of()
         : List.of(
             new Proposal(
-                Words.of("edit.chart", tooth, Words.of(status)),
+                Words.of("edit.chart", tooth, words()),
                 aim.arch(),
                 now.subject().with(chart.with(tooth, next))));
+  }
+
+  private String words() {
+    boolean lost = status != ToothStatus.STANDING && status != ToothStatus.IMPLANT;
+    return gap.filter(g -> lost)
+        .map(g -> Words.of("edit.state", Words.of(status), Words.of(g).toLowerCase(Locale.ROOT)))
+        .orElseGet(() -> Words.of(status));
   }
 
   @Override

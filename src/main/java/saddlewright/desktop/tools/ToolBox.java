@@ -53,6 +53,11 @@ public final class ToolBox {
     return choices.get(step);
   }
 
+  /** The tool that is in hand whenever the step is chosen. */
+  public Optional<ToolChoice> chosen(Step step) {
+    return Optional.ofNullable(chosen.get(step));
+  }
+
   public ReadOnlyObjectProperty<Optional<ToolChoice>> inHandProperty() {
     return inHand.getReadOnlyProperty();
   }

@@ -1,0 +1,195 @@
+package saddlewright.desktop;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.stage.Stage;
+import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.Tooth;
+import saddlewright.desktop.sheet.SheetPane;
+import saddlewright.geometry.Point;
+
+/** A window for tests, worked by pointer: clicks on its buttons and on places of the sheet. */
+final class OnStage implements AutoCloseable {
+  final EditorWindow window;
+  private final Stage stage;
+
+  private OnStage(EditorWindow window, Stage stage) {
+    this.window = window;
+    this.stage = stage;
+  }
+
+  static OnStage open(Path settings) throws Exception {
+    startToolkit();
+    OnStage out =
+        run(
+            () -> {
+              Stage stage = new Stage();
+              return new OnStage(new EditorWindow(stage, settings), stage);
+            });
+    settle();
+    return out;
+  }
+
+  static void startToolkit() throws Exception {
+    CompletableFuture<Void> started = new CompletableFuture<>();
+    try {
+      Platform.startup(() -> started.complete(null));
+    } catch (IllegalStateException alreadyStarted) {
+      started.complete(null);
+    }
+    started.get(60, TimeUnit.SECONDS);
+    Platform.setImplicitExit(false);
+  }
+
+  static <T> T run(Callable<T> action) throws Exception {
+    CompletableFuture<T> result = new CompletableFuture<>();
+    Platform.runLater(
+        () -> {
+          try {
+            result.complete(action.call());
+          } catch (Throwable failure) {
+            result.completeExceptionally(failure);
+          }
+        });
+    return result.get(60, TimeUnit.SECONDS);
+  }
+
+  /** Waits until what was put off has run. */
+  static void settle() throws Exception {
+    for (int i = 0; i < 3; i++) {
+      run(() -> null);
+    }
+  }
+
+  Worktable table() {
+    return window.table();
+  }
+
+  /** Presses a button by its id. */
+  void press(String id) throws Exception {
+    run(
+        () -> {
+          Node n = stage.getScene().lookup("#" + id);
+          if (!(n instanceof ButtonBase b)) {
+            throw new AssertionError("no button " + id);
+          }
+          b.fire();
+          return null;
+        });
+    settle();
+  }
+
+  <N extends Node> N find(String id, Class<N> kind) {
+    return kind.cast(stage.getScene().lookup("#" + id));
+  }
+
+  /** Clicks at shares of a crown: mesial and buccal positive, 1 at its edge. */
+  void click(int fdi, double mesial, double buccal) throws Exception {
+    Point p = place(fdi, mesial, buccal);
+    mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
+    mouse(MouseEvent.MOUSE_PRESSED, p, MouseButton.PRIMARY);
+    mouse(MouseEvent.MOUSE_RELEASED, p, MouseButton.PRIMARY);
+    settle();
+  }
+
+  void hover(int fdi, double mesial, double buccal) throws Exception {
+    mouse(MouseEvent.MOUSE_MOVED, place(fdi, mesial, buccal), MouseButton.NONE);
+    settle();
+  }
+
+  /** Drags over the middles of crowns. */
+  void drag(int... fdis) throws Exception {
+    Point p = place(fdis[0], 0, 0);
+    mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
+    mouse(MouseEvent.MOUSE_PRESSED, p, MouseButton.PRIMARY);
+    for (int fdi : fdis) {
+      p = place(fdi, 0, 0);
+      mouse(MouseEvent.MOUSE_DRAGGED, p, MouseButton.PRIMARY);
+    }
+    mouse(MouseEvent.MOUSE_RELEASED, p, MouseButton.PRIMARY);
+    settle();
+  }
+
+  /** Clicks on the midline of an arch, at a depth in mm. */
+  void clickMidline(saddlewright.dentition.Arch arch, double y) throws Exception {
+    Point p = run(() -> window.sheet().toPane(arch, new Point(0, y)).orElseThrow());
+    mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
+    mouse(MouseEvent.MOUSE_PRESSED, p, MouseButton.PRIMARY);
+    mouse(MouseEvent.MOUSE_RELEASED, p, MouseButton.PRIMARY);
+    settle();
+  }
+
+  void key(KeyCode code) throws Exception {
+    run(
+        () -> {
+          Event.fireEvent(
+              window.sheet(),
+              new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false));
+          return null;
+        });
+    settle();
+  }
+
+  private Point place(int fdi, double mesial, double buccal) throws Exception {
+    Tooth tooth = Tooth.of(fdi);
+    return run(
+        () -> {
+          PlacedTooth t = table().assessment().arch(tooth.arch()).form().tooth(tooth);
+          return window
+              .sheet()
+              .toPane(tooth.arch(), t.at(mesial, buccal))
+              .orElseThrow(() -> new AssertionError(tooth + " is not shown"));
+        });
+  }
+
+  private void mouse(javafx.event.EventType<MouseEvent> type, Point p, MouseButton button)
+      throws Exception {
+    run(
+        () -> {
+          SheetPane sheet = window.sheet();
+          javafx.geometry.Point2D screen = sheet.localToScreen(p.x(), p.y());
+          javafx.geometry.Point2D scene = sheet.localToScene(p.x(), p.y());
+          boolean down = button == MouseButton.PRIMARY && type != MouseEvent.MOUSE_RELEASED;
+          Event.fireEvent(
+              sheet,
+              new MouseEvent(
+                  type, scene.getX(), scene.getY(), screen.getX(), screen.getY(), button, 1, false,
+                  false, false, false, down, false, button == MouseButton.SECONDARY, false, false,
+                  true, null));
+          return null;
+        });
+  }
+
+  /** A picture of the window. */
+  javafx.scene.image.WritableImage picture() throws Exception {
+    return run(() -> stage.getScene().snapshot(null));
+  }
+
+  List<String> texts(String id) throws Exception {
+    return run(
+        () ->
+            stage.getScene().lookup("#" + id).lookupAll(".label").stream()
+                .map(n -> ((javafx.scene.control.Labeled) n).getText())
+                .toList());
+  }
+
+  @Override
+  public void close() throws Exception {
+    run(
+        () -> {
+          stage.hide();
+          return null;
+        });
+  }
+}
