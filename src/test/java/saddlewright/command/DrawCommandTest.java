@@ -1,0 +1,100 @@
+package saddlewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Element;
+
+/** The draw command: true scale, both formats, clear refusals. */
+class DrawCommandTest {
+  private static final Path CASE = Path.of("demo-cases", "01-lower-class-1-rpi.json");
+
+  @TempDir Path folder;
+
+  private Element svg(Path file) throws Exception {
+    return DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new ByteArrayInputStream(Files.readAllBytes(file)))
+        .getDocumentElement();
+  }
+
+  @Test
+  void an_svg_is_in_millimetres_one_unit_each() throws Exception {
+    Path out = folder.resolve("sheet.svg");
+    assertThat(Run.of("draw", CASE, "--out", out)).isEqualTo(new Run(0, "", ""));
+    Element root = svg(out);
+    String[] box = root.getAttribute("viewBox").split(" ");
+    assertThat(root.getAttribute("width")).isEqualTo(box[2] + "mm");
+    assertThat(root.getAttribute("height")).isEqualTo(box[3] + "mm");
+    // An upper arch is some 65 mm wide over the molars and the sheet has margins.
+    assertThat(Double.parseDouble(box[2])).isBetween(70.0, 120.0);
+  }
+
+  @Test
+  void one_arch_takes_less_paper_than_two() throws Exception {
+    Path both = folder.resolve("both.svg");
+    Path lower = folder.resolve("lower.svg");
+    Run.of("draw", CASE, "--out", both);
+    Run.of("draw", CASE, "--out", lower, "--arch", "lower");
+    assertThat(height(lower)).isLessThan(0.7 * height(both));
+  }
+
+  private double height(Path file) throws Exception {
+    return Double.parseDouble(svg(file).getAttribute("viewBox").split(" ")[3]);
+  }
+
+  @Test
+  void a_png_has_the_pixels_that_its_resolution_asks_for() throws Exception {
+    Path svg = folder.resolve("sheet.svg");
+    Path png = folder.resolve("sheet.png");
+    Run.of("draw", CASE, "--out", svg);
+    assertThat(Run.of("draw", CASE, "--out", png, "--dpi", "100").code()).isZero();
+    // 100 pixels an inch of 25.4 mm.
+    assertThat(ImageIO.read(png.toFile()).getHeight())
+        .isBetween((int) (height(svg) * 100 / 25.4), (int) (height(svg) * 100 / 25.4) + 1);
+  }
+
+  @Test
+  void mono_uses_no_colour() throws Exception {
+    Path out = folder.resolve("mono.svg");
+    Run.of("draw", CASE, "--out", out, "--mono");
+    java.util.regex.Matcher colours =
+        java.util.regex.Pattern.compile("#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})")
+            .matcher(Files.readString(out));
+    int found = 0;
+    while (colours.find()) {
+      found++;
+      assertThat(colours.group(1)).isEqualTo(colours.group(2)).isEqualTo(colours.group(3));
+    }
+    assertThat(found).isGreaterThan(20);
+  }
+
+  @Test
+  void the_same_case_gives_the_same_bytes() throws Exception {
+    Path one = folder.resolve("one.svg");
+    Path two = folder.resolve("two.svg");
+    Run.of("draw", CASE, "--out", one);
+    Run.of("draw", CASE, "--out", two);
+    assertThat(one).hasSameBinaryContentAs(two);
+  }
+
+  @Test
+  void refuses_in_a_sentence_what_it_cannot_do() {
+    assertThat(Run.of("draw", CASE, "--out", folder.resolve("x.gif")))
+        .satisfies(r -> assertThat(r.code()).isEqualTo(2))
+        .satisfies(r -> assertThat(r.err()).contains(".svg or .png"));
+    assertThat(Run.of("draw", CASE, "--out", folder.resolve("x.png"), "--dpi", "5").err())
+        .contains("from 10 to 2400");
+    assertThat(Run.of("draw", CASE, "--out", folder.resolve("none/x.svg")).err())
+        .contains("does not exist");
+    assertThat(Run.of("draw", folder, "--out", folder.resolve("x.svg")).err())
+        .contains("is a folder");
+    assertThat(Run.of("draw", CASE).code()).isEqualTo(2);
+  }
+}
