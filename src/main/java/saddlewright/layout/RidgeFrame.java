@@ -18,6 +18,9 @@ import saddlewright.geometry.Vector;
  * these co-ordinates can cross itself or reach the other side.
  */
 final class RidgeFrame {
+  /** Taken where a border of the ridge cannot be found across from its crest, mm. */
+  private static final double UNKNOWN_ACROSS = 4;
+
   private static final double STEP = 0.8;
   /** The crest is carried on straight by this much, to lie behind every pad. */
   private static final double BEYOND = 12;
@@ -254,16 +257,29 @@ final class RidgeFrame {
     int n = v.length;
     double[] out = v.clone();
     int middle = n / 2;
+    out[middle] = nearest(v, middle);
     for (int i = middle + 1; i < n; i++) {
       if (Double.isNaN(out[i])) {
         out[i] = out[i - 1];
       }
     }
-    for (int i = middle; i >= 0; i--) {
+    for (int i = middle - 1; i >= 0; i--) {
       if (Double.isNaN(out[i])) {
-        out[i] = Double.isNaN(out[i + 1]) ? 4 : out[i + 1];
+        out[i] = out[i + 1];
       }
     }
     return out;
+  }
+
+  /** The known value nearest to a station; half the breadth of a ridge where none is known. */
+  private static double nearest(double[] v, int i) {
+    for (int off = 0; off < v.length; off++) {
+      for (int k : new int[] {i + off, i - off}) {
+        if (k >= 0 && k < v.length && !Double.isNaN(v[k])) {
+          return v[k];
+        }
+      }
+    }
+    return UNKNOWN_ACROSS;
   }
 }

@@ -17,7 +17,7 @@ public final class ToothWords {
   }
 
   /** Such as "35, 36 and 37". */
-  static String list(List<Tooth> teeth, Notation notation) {
+  public static String list(List<Tooth> teeth, Notation notation) {
     if (teeth.size() < 2) {
       return teeth.stream().map(notation::format).collect(Collectors.joining());
     }

@@ -12,7 +12,7 @@ import saddlewright.dentition.Tooth;
 public final class Mouths {
   private Mouths() {}
 
-  static ToothFindings standing() {
+  public static ToothFindings standing() {
     return ToothFindings.STANDING;
   }
 

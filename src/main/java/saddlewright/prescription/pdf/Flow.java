@@ -1,0 +1,230 @@
+package saddlewright.prescription.pdf;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+
+/**
+ * Text that runs down the pages: it knows how far the present page is filled and turns to the next.
+ * All lengths in points.
+ */
+final class Flow {
+  static final double SIDE = 18 * Sheet.MM;
+  private static final double HEAD = 14 * Sheet.MM;
+  private static final double FOOT = 16 * Sheet.MM;
+
+  static final double BODY = 9;
+  static final double SMALL = 7.5;
+  private static final double HEADING = 11.5;
+  private static final double SUBHEADING = 9;
+  /** Distance between base lines as a share of the size of the type. */
+  private static final double LEADING = 1.32;
+  /** Blocks of up to so many lines are not parted over two pages. */
+  private static final int KEPT_TOGETHER = 14;
+  /** Room that must be left below a heading for it to stay on the page. */
+  private static final double AFTER_HEADING = 62;
+
+  private final PDDocument document;
+  private final TypeFace face;
+  private final Tags tags;
+  private final List<Sheet> sheets = new ArrayList<>();
+  private double y;
+
+  Flow(PDDocument document, TypeFace face, Tags tags) throws IOException {
+    this.document = document;
+    this.face = face;
+    this.tags = tags;
+    turn();
+  }
+
+  /** Goes to the top of a new A4 page. */
+  void turn() throws IOException {
+    turn(PDRectangle.A4);
+  }
+
+  /** Goes to the top of a new page of a size. */
+  void turn(PDRectangle size) throws IOException {
+    sheets.add(new Sheet(document, size, face, tags));
+    y = top();
+  }
+
+  /** Where text begins on the present page; under the running head, which the first has not. */
+  private double top() {
+    return HEAD + (sheets.size() == 1 ? 0 : 9 * Sheet.MM);
+  }
+
+  List<Sheet> sheets() {
+    return sheets;
+  }
+
+  Sheet sheet() {
+    return sheets.get(sheets.size() - 1);
+  }
+
+  Tags tags() {
+    return tags;
+  }
+
+  double y() {
+    return y;
+  }
+
+  void moveTo(double place) {
+    y = place;
+  }
+
+  double right() {
+    return sheet().width() - SIDE;
+  }
+
+  /** Width of the text of an A4 page. */
+  static double measure() {
+    return PDRectangle.A4.getWidth() - 2 * SIDE;
+  }
+
+  double bottom() {
+    return sheet().height() - FOOT;
+  }
+
+  double room() {
+    return bottom() - y;
+  }
+
+  static double leading(double size) {
+    return size * LEADING;
+  }
+
+  void gap(double height) {
+    y += height;
+  }
+
+  /** Turns the page unless so much is left on it. */
+  void need(double height) throws IOException {
+    if (room() < height) {
+      turn();
+    }
+  }
+
+  void heading(String words) throws IOException {
+    need(HEADING + 14 + AFTER_HEADING);
+    if (y > top()) {
+      y += 14;
+      sheet().beginArtifact();
+      sheet().rule(SIDE, y, right(), 0.6, Shade.RULE);
+      sheet().end();
+      y += 5;
+    }
+    block(tags.under(tags.document(), "H2"), SIDE, measure(), words, Weight.BOLD, HEADING, Shade.INK);
+    y += 3;
+  }
+
+  void subheading(String words) throws IOException {
+    need(SUBHEADING + AFTER_HEADING / 2);
+    y += 4;
+    block(
+        tags.under(tags.document(), "H3"), SIDE, measure(), words, Weight.BOLD, SUBHEADING, Shade.INK);
+    y += 1;
+  }
+
+  void paragraph(String words, double size, Shade shade) throws IOException {
+    block(tags.under(tags.document(), "P"), SIDE, measure(), words, Weight.REGULAR, size, shade);
+    y += size * 0.35;
+  }
+
+  /** Words in a column from here downwards, over as many pages as they need. */
+  void block(
+      PDStructureElement element,
+      double x,
+      double width,
+      String words,
+      Weight weight,
+      double size,
+      Shade shade)
+      throws IOException {
+    Cell cell = new Cell(element, x, Wrap.lines(words, weight, size, width), weight, size, shade);
+    row(List.of(cell));
+  }
+
+  /**
+   * Words of one column of a row.
+   *
+   * @param element what they are in the structure
+   * @param x left edge of the column
+   */
+  record Cell(
+      PDStructureElement element,
+      double x,
+      List<String> lines,
+      Weight weight,
+      double size,
+      Shade shade) {}
+
+  /** What is done once for a row at the top of its first line. */
+  interface AtTop {
+    void draw(double top) throws IOException;
+  }
+
+  void row(List<Cell> cells) throws IOException {
+    row(cells, Optional.empty(), () -> {});
+  }
+
+  /** What is done at the top of a page on to which a row runs over. */
+  interface OnNewPage {
+    void draw() throws IOException;
+  }
+
+  /** Sets columns side by side, parting them over pages line by line only where they are long. */
+  void row(List<Cell> cells, Optional<AtTop> atTop, OnNewPage onNewPage) throws IOException {
+    int total = cells.stream().mapToInt(c -> c.lines().size()).max().orElse(0);
+    double step = leading(cells.stream().mapToDouble(Cell::size).max().orElse(BODY));
+    int done = 0;
+    while (done < total) {
+      int fits = (int) Math.floor((room() + 0.01) / step);
+      boolean whole = total - done <= fits;
+      if (fits < 1 || (!whole && done == 0 && total <= KEPT_TOGETHER)) {
+        turn();
+        onNewPage.draw();
+        continue;
+      }
+      int take = Math.min(fits, total - done);
+      if (done == 0 && atTop.isPresent()) {
+        sheet().beginArtifact();
+        atTop.get().draw(y);
+        sheet().end();
+      }
+      for (Cell c : cells) {
+        write(c, done, Math.min(done + take, c.lines().size()), step);
+      }
+      y += take * step;
+      done += take;
+    }
+  }
+
+  private void write(Cell cell, int from, int to, double step) throws IOException {
+    if (from >= to) {
+      return;
+    }
+    sheet().begin(cell.element());
+    for (int i = from; i < to; i++) {
+      double baseline = y + (i - from) * step + step / 2 + cell.size() * 0.345;
+      sheet().text(cell.x(), baseline, cell.lines().get(i), cell.weight(), cell.size(), cell.shade());
+    }
+    sheet().end();
+  }
+
+  /** Ruled lines to be filled by hand. */
+  void blankLines(int count) throws IOException {
+    for (int i = 0; i < count; i++) {
+      need(20);
+      y += 17;
+      sheet().beginArtifact();
+      sheet().rule(SIDE, y, right(), 0.5, Shade.RULE);
+      sheet().end();
+    }
+    y += 4;
+  }
+}

@@ -1,0 +1,133 @@
+package saddlewright.prescription.pdf;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+
+/** Rows of words in columns; its head is repeated on every page that it runs on to. */
+final class Table {
+  private static final double ABOVE_ROW = 1.6;
+  private static final double BELOW_ROW = 2.2;
+  private static final double TICK = 7;
+
+  /**
+   * A column.
+   *
+   * @param title of the head
+   * @param from left edge, points from the left edge of the text
+   * @param width in points
+   */
+  record Column(String title, double from, double width, Weight weight) {}
+
+  private final Flow flow;
+  private final List<Column> columns;
+  private final boolean ticked;
+  private final PDStructureElement element;
+
+  /**
+   * A table that begins here with its head.
+   *
+   * @param ticked each row has a box to tick before its first column
+   */
+  Table(Flow flow, List<Column> columns, boolean ticked) throws IOException {
+    this.flow = flow;
+    this.columns = List.copyOf(columns);
+    this.ticked = ticked;
+    this.element = flow.tags().under(flow.tags().document(), "Table");
+    flow.need(44);
+    PDStructureElement head = flow.tags().under(element, "TR");
+    List<Flow.Cell> cells = new ArrayList<>();
+    for (Column c : columns) {
+      cells.add(cell(head, "TH", c, c.title(), Weight.REGULAR, Flow.SMALL, Shade.QUIET));
+    }
+    flow.row(cells);
+    ruleUnderHead();
+  }
+
+  private void ruleUnderHead() throws IOException {
+    flow.gap(1.5);
+    flow.sheet().beginArtifact();
+    flow.sheet().rule(Flow.SIDE, flow.y(), flow.right(), 0.6, Shade.RULE);
+    flow.sheet().end();
+    flow.gap(1);
+  }
+
+  /** The head once more, for the eye only. */
+  private void headAgain() throws IOException {
+    flow.sheet().beginArtifact();
+    double baseline = flow.y() + Flow.SMALL;
+    for (Column c : columns) {
+      flow.sheet()
+          .text(
+              Flow.SIDE + c.from(),
+              baseline,
+              TypeFace.printable(c.title()),
+              Weight.REGULAR,
+              Flow.SMALL,
+              Shade.QUIET);
+    }
+    flow.sheet().end();
+    flow.gap(Flow.leading(Flow.SMALL));
+    ruleUnderHead();
+  }
+
+  /** A row that names the group of the rows below it. */
+  void group(String title) throws IOException {
+    if (flow.room() < 40) {
+      flow.turn();
+      headAgain();
+    }
+    flow.gap(5);
+    PDStructureElement row = flow.tags().under(element, "TR");
+    Column whole = new Column("", 0, Flow.measure(), Weight.BOLD);
+    flow.row(List.of(cell(row, "TH", whole, title, Weight.BOLD, 8.5, Shade.INK)));
+  }
+
+  /** A row; one text for each column. */
+  void row(String... texts) throws IOException {
+    PDStructureElement row = flow.tags().under(element, "TR");
+    List<Flow.Cell> cells = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      Column c = columns.get(i);
+      cells.add(cell(row, "TD", c, texts[i], c.weight(), Flow.BODY, Shade.INK));
+    }
+    flow.gap(ABOVE_ROW);
+    Optional<Flow.AtTop> box =
+        ticked
+            ? Optional.of(
+                top ->
+                    flow.sheet()
+                        .box(
+                            Flow.SIDE,
+                            top + (Flow.leading(Flow.BODY) - TICK) / 2,
+                            TICK,
+                            TICK,
+                            0.7,
+                            Shade.INK))
+            : Optional.empty();
+    flow.row(cells, box, this::headAgain);
+    flow.gap(BELOW_ROW);
+    flow.sheet().beginArtifact();
+    flow.sheet().rule(Flow.SIDE, flow.y(), flow.right(), 0.4, Shade.HAIRLINE);
+    flow.sheet().end();
+  }
+
+  private Flow.Cell cell(
+      PDStructureElement row,
+      String type,
+      Column c,
+      String text,
+      Weight weight,
+      double size,
+      Shade shade) {
+    return new Flow.Cell(
+        flow.tags().under(row, type),
+        Flow.SIDE + c.from(),
+        Wrap.lines(text, weight, size, c.width()),
+        weight,
+        size,
+        shade);
+  }
+}
