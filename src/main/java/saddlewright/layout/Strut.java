@@ -109,10 +109,18 @@ record Strut(Path path, Point crossing, OptionalDouble degrees) {
   private static Point top(PlacedTooth t, Place place, double sign) {
     boolean front = t.tooth().isAnterior();
     return switch (place) {
-      case MESIAL_EMBRASURE -> t.at(0.74, sign * (front ? 0.35 : 0.24));
-      case DISTAL_EMBRASURE -> t.at(-0.74, sign * (front ? 0.35 : 0.24));
+      case MESIAL_EMBRASURE -> onRidge(t, End.MESIAL, sign * (front ? 0.35 : 0.24));
+      case DISTAL_EMBRASURE -> onRidge(t, End.DISTAL, sign * (front ? 0.35 : 0.24));
       case LINGUAL_FACE -> t.at(0, sign * (front ? 0.42 : 0.6));
     };
+  }
+
+  /** Within the rest seat, which lies behind the contact: that of an upper molar is well buccal. */
+  private static Point onRidge(PlacedTooth t, End end, double lingually) {
+    double inwards = end == End.MESIAL ? -0.26 : 0.26;
+    return t.contact(end)
+        .plus(t.mesial().times(inwards * t.halfWidth()))
+        .plus(t.buccal().times(lingually * t.halfDepth()));
   }
 
   /** A point in the embrasure beside the crown, or outside the middle of its face. */

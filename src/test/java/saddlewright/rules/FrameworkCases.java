@@ -13,6 +13,7 @@ import saddlewright.design.ConnectorForm;
 import saddlewright.design.ConnectorShape;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
+import saddlewright.design.Rest;
 import saddlewright.rules.framework.ConnectorsClearTheGingivalMargins;
 import saddlewright.rules.framework.DenturesAreNotOneSided;
 import saddlewright.rules.framework.DenturesHaveOneMajorConnector;
@@ -43,7 +44,7 @@ final class FrameworkCases {
                         MajorConnector.of(
                                 ComponentId.of("bar"), ConnectorForm.LINGUAL_BAR, Span.of(45, 35))
                             .withShape(shape().withClearance(Optional.of(1.0)))),
-                "Lingual bar: its border lies close to the gingival margins (1.1 mm"
+                "Lingual bar: its border lies close to the gingival margins (# mm"
                     + " against at least 3 mm)")
             .fires(
                 "a strap set 4 mm from the margins",
@@ -56,7 +57,7 @@ final class FrameworkCases {
                                 Span.of(15, 25))
                             .withShape(shape().withClearance(Optional.of(4.0)))),
                 Severity.SHOULD,
-                "Palatal strap: its border lies close to the gingival margins (4.1 mm"
+                "Palatal strap: its border lies close to the gingival margins (# mm"
                     + " against at least 6 mm)")
             .quiet("a bar at its usual clearance", Designs.lowerClassOne())
             .quiet("a strap at its usual clearance", Designs.upperClassThree()),
@@ -99,6 +100,14 @@ final class FrameworkCases {
                     .without(MajorConnector.class)
                     .connector(ConnectorForm.LINGUAL_BAR, 43, 33),
                 "Saddle 36–37: not joined to the framework (# mm away against 0 mm)")
+            .fires(
+                "a rest whose strut was taken away",
+                Designs.lowerClassOne().without(MinorConnector.class, 33),
+                "Cingulum rest on 33: not joined to the framework (# mm away against 0 mm)")
+            .fires(
+                "an arm without a rest to come from",
+                Designs.lowerClassTwo().without(Rest.class, 46).without(MinorConnector.class, 46),
+                "Clasp arm on 46: not joined to the framework (# mm away against 0 mm)")
             .quiet("one casting", Designs.lowerClassOne())
             .quiet("no connector yet", Designs.lowerClassOne().without(MajorConnector.class)),
         RuleCase.of(new LingualBarsHaveDepth())
@@ -140,8 +149,8 @@ final class FrameworkCases {
                 Designs.lowerClassOne()
                     .without(MinorConnector.class, 33)
                     .strut(34, MinorConnector.Place.MESIAL_EMBRASURE),
-                "Minor connector at 35: stands close to the minor connector at 34 (2"
-                    + " mm against at least 5 mm)")
+                "Minor connector at 35: narrow window to the minor connector at 34 (# mm"
+                    + " against at least 5 mm)")
             .quiet("one strut on each side", Designs.lowerClassTwo()),
         RuleCase.of(new PalatalToriAreSpared())
             .fires(
@@ -164,7 +173,7 @@ final class FrameworkCases {
                         MajorConnector.of(
                                 ComponentId.of("ring"), ConnectorForm.PALATAL_RING, Span.of(17, 27))
                             .withShape(shape().withOpening(Optional.of(22.0), Optional.of(30.0)))),
-                "Palatal ring: small opening (8 mm against at least 15 mm)")
+                "Palatal ring: small opening (# mm against at least 15 mm)")
             .quiet("no ring", Designs.upperClassThree()),
         RuleCase.of(new StrapsAreBroadEnough())
             .fires(
@@ -177,7 +186,7 @@ final class FrameworkCases {
                                 ConnectorForm.PALATAL_STRAP,
                                 Span.of(15, 25))
                             .withShape(shape().withHeight(Optional.of(6.0)))),
-                "Palatal strap: narrow for a strap (6 mm against at least 8 mm)")
+                "Palatal strap: narrow for a strap (# mm against at least 8 mm)")
             .quiet("a strap of the usual width", Designs.upperClassThree()));
   }
 }

@@ -39,7 +39,7 @@ final class IndirectCases {
                 withoutIndirect(Designs.lowerClassOne(), 33, 43)
                     .without(Rest.class, 35)
                     .indirect(35, RestSite.MESIAL_OCCLUSAL),
-                "35: indirect retainer close to the clasp axis, lever ratio # (0.66"
+                "35: indirect retainer close to the clasp axis, lever ratio # (#"
                     + " mm against at least 5 mm)")
             .fires(
                 "no tooth lies farther",

@@ -60,6 +60,17 @@ final class RetentionCases {
                 Designs.lowerClassOne()
                     .tissues(t -> t.withBuccalDepth(Tooth.T35, Optional.of(4.0)))),
         RuleCase.of(new CastArmsAreLongEnough())
+            .fires(
+                "a cast arm on a lower premolar",
+                Designs.lowerClassOne()
+                    .without(Clasp.class, 35)
+                    .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOBUCCAL, End.DISTAL),
+                "35: short cast arm of the clasp arm on 35 (# mm against at least 13 mm)")
+            .quiet(
+                "a wrought arm on a lower premolar",
+                Designs.lowerClassOne()
+                    .without(Clasp.class, 35)
+                    .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL))
             .quiet("a bar arm is not measured by it", Designs.lowerClassOne()),
         RuleCase.of(new ClaspsHoldBothSides())
             .fires(

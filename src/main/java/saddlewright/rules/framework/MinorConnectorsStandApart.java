@@ -1,10 +1,16 @@
 package saddlewright.rules.framework;
 
-import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import saddlewright.design.Component;
 import saddlewright.design.MinorConnector;
 import saddlewright.design.Subject;
 import saddlewright.layout.Laid;
+import saddlewright.layout.Measure;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
@@ -36,22 +42,33 @@ public final class MinorConnectorsStandApart implements Rule {
     double least = s.profile().limit(Quantity.MINOR_SPACING);
     List<Laid> all =
         s.layout().all(MinorConnector.class).stream().filter(l -> !l.body().isEmpty()).toList();
-    List<Finding> out = new ArrayList<>();
-    for (int i = 0; i < all.size(); i++) {
-      for (int j = i + 1; j < all.size(); j++) {
-        MinorConnector a = (MinorConnector) all.get(i).component();
-        MinorConnector b = (MinorConnector) all.get(j).component();
-        double gap = all.get(i).body().distanceTo(all.get(j).body());
-        // Struts that touch are one strut, such as that of two rests in one embrasure.
-        if (gap > Clearance.MEASURING_ERROR_MM && gap < least - Clearance.MEASURING_ERROR_MM) {
-          out.add(
-              finding(Naming.of(a), Subject.of(s.arch(), a), Subject.of(s.arch(), b))
-                  .fact("stands close to the " + Naming.of(b))
-                  .measured(Amount.mm(gap), Amount.atLeastMm(least))
-                  .done());
-        }
+    Map<String, Finding> out = new LinkedHashMap<>();
+    for (Laid laid : all) {
+      OptionalDouble window = laid.measure(Measure.SPACING);
+      if (window.isPresent() && window.getAsDouble() < least - Clearance.MEASURING_ERROR_MM) {
+        nearest(laid, all)
+            .map(
+                other ->
+                    finding(s, laid.component(), other.component(), window.getAsDouble(), least))
+            .ifPresent(f -> out.putIfAbsent(f.key(), f));
       }
     }
-    return out;
+    return List.copyOf(out.values());
+  }
+
+  /** The nearest strut that is not one with this, as that of two rests in one embrasure is. */
+  private static Optional<Laid> nearest(Laid laid, List<Laid> all) {
+    return all.stream()
+        .filter(o -> o != laid)
+        .filter(o -> o.body().distanceTo(laid.body()) > Clearance.MEASURING_ERROR_MM)
+        .min(Comparator.comparingDouble(o -> o.body().distanceTo(laid.body())));
+  }
+
+  private Finding finding(
+      Situation s, Component strut, Component other, double window, double least) {
+    return finding(Naming.of(strut), Subject.of(s.arch(), strut), Subject.of(s.arch(), other))
+        .fact("narrow window to the " + Naming.of(other))
+        .measured(Amount.mm(window), Amount.atLeastMm(least))
+        .done();
   }
 }

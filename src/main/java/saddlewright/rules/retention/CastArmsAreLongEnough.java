@@ -12,6 +12,7 @@ import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
+import saddlewright.rules.Clearance;
 import saddlewright.rules.Finding;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -48,8 +49,10 @@ public final class CastArmsAreLongEnough implements Rule {
       OptionalDouble length = laid.measure(Measure.ARM_LENGTH);
       boolean stiff =
           c.material() == ClaspMaterial.CAST_COBALT_CHROMIUM && c.form().isOcclusallyApproaching();
-      if (stiff && length.isPresent() && length.getAsDouble() < good) {
-        boolean tooShort = length.getAsDouble() < least;
+      if (stiff
+          && length.isPresent()
+          && length.getAsDouble() < good - Clearance.MEASURING_ERROR_MM) {
+        boolean tooShort = length.getAsDouble() < least - Clearance.MEASURING_ERROR_MM;
         out.add(
             finding(c.tooth().toString(), Subject.of(s.arch(), c))
                 .fact("short cast arm of the " + Naming.of(c))
