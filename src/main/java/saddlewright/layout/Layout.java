@@ -47,6 +47,13 @@ public final class Layout {
     return new Layout(form, design, ordered);
   }
 
+  /** The layout with one component lying otherwise, to see what that would change. */
+  public Layout with(Laid other) {
+    Map<ComponentId, Laid> changed = new LinkedHashMap<>(laid);
+    changed.replace(other.component().id(), other);
+    return new Layout(form, design, changed);
+  }
+
   public ArchForm form() {
     return form;
   }

@@ -31,11 +31,15 @@ import saddlewright.design.Plating;
 import saddlewright.design.ReciprocalArm;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
+import saddlewright.layout.Laid;
+import saddlewright.layout.Layout;
+import saddlewright.layout.Measure;
 
 /** Designs for tests, written as one would dictate them. */
 public final class Designs {
   private ArchChart chart;
   private final List<Component> components = new ArrayList<>();
+  private UnaryOperator<Layout> lie = UnaryOperator.identity();
 
   private Designs(Arch arch) {
     chart = ArchChart.full(arch);
@@ -271,7 +275,28 @@ public final class Designs {
     return new ArchDesign(chart.arch(), components);
   }
 
+  /**
+   * Sets what is measured on the components of a kind at a tooth, in place of the layout's value.
+   */
+  public Designs measuring(
+      Class<? extends Component> kind, int tooth, Measure measure, double value) {
+    UnaryOperator<Layout> before = lie;
+    lie =
+        layout -> {
+          Layout l = before.apply(layout);
+          for (Laid x : l.all(kind)) {
+            if (x.component().teeth().contains(Tooth.of(tooth))) {
+              l = l.with(x.with(measure, value));
+            }
+          }
+          return l;
+        };
+    return this;
+  }
+
   public Situation situation() {
-    return Situation.of(chart, design(), Profile.UK_TEACHING);
+    Situation s = Situation.of(chart, design(), Profile.UK_TEACHING);
+    return new Situation(
+        s.chart(), s.classification(), s.form(), s.design(), lie.apply(s.layout()), s.profile());
   }
 }

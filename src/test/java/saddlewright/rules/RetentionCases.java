@@ -10,6 +10,7 @@ import saddlewright.dentition.Zone;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
 import saddlewright.design.Rest;
+import saddlewright.layout.Measure;
 import saddlewright.rules.retention.BarArmsAvoidTissueUndercuts;
 import saddlewright.rules.retention.BarArmsClearTheGingivalMargin;
 import saddlewright.rules.retention.BarArmsHaveRoomInTheSulcus;
@@ -43,7 +44,17 @@ final class RetentionCases {
                 Designs.upperClassThree()
                     .tissues(t -> t.withTissueUndercut(Tooth.T16, Optional.of(2.0)))),
         RuleCase.of(new BarArmsClearTheGingivalMargin())
-            .quiet("drawn as the layout draws them", Designs.lowerClassOne()),
+            .fires(
+                "2.4 mm from the margin",
+                Designs.lowerClassOne().measuring(Clasp.class, 35, Measure.MARGIN_CLEARANCE, 2.4),
+                "35: the I-bar on 35 runs close to the gingival margin (2.4 mm against at least 3"
+                    + " mm)")
+            .quiet(
+                "3 mm",
+                Designs.lowerClassOne()
+                    .measuring(Clasp.class, 35, Measure.MARGIN_CLEARANCE, 3.0)
+                    .measuring(Clasp.class, 45, Measure.MARGIN_CLEARANCE, 3.0))
+            .quiet("arms from above", Designs.upperClassThree()),
         RuleCase.of(new BarArmsHaveRoomInTheSulcus())
             .fires(
                 "3 mm of sulcus",
@@ -61,11 +72,25 @@ final class RetentionCases {
                     .tissues(t -> t.withBuccalDepth(Tooth.T35, Optional.of(4.0)))),
         RuleCase.of(new CastArmsAreLongEnough())
             .fires(
-                "a cast arm on a lower premolar",
+                "12 mm on a molar",
+                Designs.upperClassThree().measuring(Clasp.class, 16, Measure.ARM_LENGTH, 12),
+                "16: short cast arm of the clasp arm on 16 (12 mm against at least 13 mm)")
+            .fires(
+                "14 mm on a molar",
+                Designs.upperClassThree().measuring(Clasp.class, 16, Measure.ARM_LENGTH, 14),
+                Severity.SHOULD,
+                "16: short cast arm of the clasp arm on 16 (14 mm against at least 15 mm)")
+            .fires(
+                "a cast arm on a lower premolar, as laid out",
                 Designs.lowerClassOne()
                     .without(Clasp.class, 35)
                     .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOBUCCAL, End.DISTAL),
                 "35: short cast arm of the clasp arm on 35 (# mm against at least 13 mm)")
+            .quiet(
+                "15 mm",
+                Designs.upperClassThree()
+                    .measuring(Clasp.class, 16, Measure.ARM_LENGTH, 15)
+                    .measuring(Clasp.class, 26, Measure.ARM_LENGTH, 15))
             .quiet(
                 "a wrought arm on a lower premolar",
                 Designs.lowerClassOne()
