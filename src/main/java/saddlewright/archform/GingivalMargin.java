@@ -28,6 +28,12 @@ final class GingivalMargin {
   /** Half breadth of a bare ridge as a share of the crown's half depth (from memory). */
   private static final double RIDGE = 0.72;
 
+  private static final double STEP_OUT = 0.05;
+  private static final int MOST_STEPS = 60;
+
+  /** Longest loop that is cut off, in points of the sampled curve. */
+  private static final int LONGEST_LOOP = 24;
+
   private static final double[] SCALLOP = {42, 22, 0, -22, -42};
 
   private final List<PlacedTooth> row;
@@ -63,7 +69,55 @@ final class GingivalMargin {
     if (row.isEmpty() || !stands(row.get(row.size() - 1))) {
       knots.add(beside(Side.LEFT));
     }
-    return Path.smooth(knots);
+    List<Point> free = new ArrayList<>(Path.smooth(uncovered(knots)).points());
+    free.replaceAll(this::offTheCrowns);
+    return Path.through(withoutLoops(free));
+  }
+
+  /** The points without the small loops that form in a narrow embrasure. */
+  private static List<Point> withoutLoops(List<Point> points) {
+    List<Point> out = new ArrayList<>();
+    int i = 0;
+    while (i < points.size()) {
+      out.add(points.get(i));
+      int next = i + 1;
+      for (int k = Math.min(points.size() - 2, i + LONGEST_LOOP); k > i + 1; k--) {
+        if (cross(points.get(i), points.get(i + 1), points.get(k), points.get(k + 1))) {
+          next = k + 1;
+          break;
+        }
+      }
+      i = next;
+    }
+    return out;
+  }
+
+  private static boolean cross(Point a, Point b, Point c, Point d) {
+    Vector ab = a.to(b);
+    Vector cd = c.to(d);
+    return ab.cross(a.to(c)) * ab.cross(a.to(d)) <= 0 && cd.cross(c.to(a)) * cd.cross(c.to(b)) <= 0;
+  }
+
+  /** The knots without those that a broader neighbour's crown lies over. */
+  private List<Point> uncovered(List<Point> knots) {
+    List<Point> out = new ArrayList<>();
+    for (Point p : knots) {
+      if (row.stream().noneMatch(t -> stands(t) && t.covers(p, 0))) {
+        out.add(p);
+      }
+    }
+    return out;
+  }
+
+  /** The point, or the nearest one straight outwards from it that no standing crown lies over. */
+  private Point offTheCrowns(Point p) {
+    Point now = p;
+    for (PlacedTooth t : row) {
+      for (int i = 0; i < MOST_STEPS && stands(t) && t.covers(now, 0); i++) {
+        now = now.plus(out(t).times(STEP_OUT));
+      }
+    }
+    return now;
   }
 
   private boolean stands(PlacedTooth t) {

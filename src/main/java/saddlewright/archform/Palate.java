@@ -11,6 +11,7 @@ import saddlewright.dentition.Tooth;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
+import saddlewright.geometry.Vector;
 
 /** Landmarks of the hard palate of an upper arch; a lower arch has none. Sizes from memory of casts. */
 final class Palate {
@@ -94,12 +95,13 @@ final class Palate {
   /** Where hard and soft palate meet on the midline, mm from the incisal midpoint. */
   private static double middle(ArchForm form) {
     double usual =
-        (behind(form, Tooth.T17) + behind(form, Tooth.T27)) / 2 + HARD_PALATE_BEHIND_SECOND_MOLAR;
+        (behind(form, 1) + behind(form, 14)) / 2 + HARD_PALATE_BEHIND_SECOND_MOLAR;
     return form.chart().softTissues().palateLimit().orElse(usual);
   }
 
-  private static double behind(ArchForm form, Tooth t) {
-    return form.tooth(t).centre().y() + form.tooth(t).halfWidth();
+  private static double behind(ArchForm form, int place) {
+    PlacedTooth t = form.tooth(Tooth.at(form.arch(), place));
+    return t.centre().y() + t.halfWidth();
   }
 
   static Path limit(ArchForm form) {
@@ -108,13 +110,13 @@ final class Palate {
     Point left = Pads.end(form, Side.LEFT);
     return Path.smooth(
         List.of(
-            right.plus(new saddlewright.geometry.Vector(2.5, 0.4)),
+            right.plus(new Vector(2.5, 0.4)),
             new Point(right.x() * 0.55, y + (right.y() - y) * 0.34),
             new Point(right.x() * 0.18, y + 0.2),
             new Point(0, y),
             new Point(left.x() * 0.18, y + 0.2),
             new Point(left.x() * 0.55, y + (left.y() - y) * 0.34),
-            left.plus(new saddlewright.geometry.Vector(-2.5, 0.4))));
+            left.plus(new Vector(-2.5, 0.4))));
   }
 
   /** The soft palate's border on the midline, for what must stay in front of it, mm. */

@@ -156,6 +156,11 @@ public final class PlacedTooth {
     return at(far * m, far * b);
   }
 
+  /** Whether a point lies on the crown or within a distance in mm of it, measured from its centre. */
+  public boolean covers(Point p, double around) {
+    return centre.distanceTo(p) < centre.distanceTo(rim(angleOf(p))) + around;
+  }
+
   /**
    * The outline moved outwards by an offset in mm, from one direction to another in degrees of the
    * crown's frame; runs through rising angles when the second is the larger.

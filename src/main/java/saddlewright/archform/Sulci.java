@@ -147,14 +147,20 @@ final class Sulci {
       }
       now = next;
     }
-    for (int k = 1; k + 1 < knots.size(); k++) {
-      if (charted.containsKey(row.get(k - 1).tooth())) {
-        Vector back = now.get(k).to(knots.get(k));
-        for (int i = 1; i + 1 < knots.size(); i++) {
-          now.set(i, now.get(i).plus(back.times(nearness(i - k, 1.3))));
+    List<Point> out = new ArrayList<>(now);
+    for (int i = 1; i + 1 < knots.size(); i++) {
+      boolean own = charted.containsKey(row.get(i - 1).tooth());
+      Vector pull = own ? now.get(i).to(knots.get(i)) : Vector.of(0, 0);
+      double weights = 0;
+      for (int k = 1; !own && k + 1 < knots.size(); k++) {
+        if (charted.containsKey(row.get(k - 1).tooth())) {
+          double w = nearness(i - k, 1.3);
+          pull = pull.plus(now.get(k).to(knots.get(k)).times(w));
+          weights += w;
         }
       }
+      out.set(i, now.get(i).plus(pull.times(1 / Math.max(1, weights))));
     }
-    return now;
+    return out;
   }
 }

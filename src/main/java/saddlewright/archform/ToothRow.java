@@ -2,6 +2,7 @@ package saddlewright.archform;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.Tilt;
 import saddlewright.chart.ToothFindings;
@@ -33,7 +34,16 @@ final class ToothRow {
   /** Beyond this a crown is foreshortened no more, degrees: its side is seen instead. */
   private static final double GREATEST_FORESHORTENING = 35;
 
-  private static final double MIDLINE_TO_MOLAR = 8;
+  /** Share of its width below which neighbours that lean do not squeeze a lost place. */
+  private static final double LEAST_PLACE = 0.6;
+
+  /** Overlap of crowns that is let be, mm, and the step by which crowns are moved apart. */
+  private static final double MOST_OVERLAP = 0.08;
+
+  private static final double STEP = 0.1;
+  private static final int MOST_STEPS = 60;
+
+  private static final int MIDLINE_TO_MOLAR = 8;
 
   private final ArchChart chart;
   private final Side side;
@@ -81,7 +91,7 @@ final class ToothRow {
       }
     }
     for (int n = 1; n <= MIDLINE_TO_MOLAR; n++) {
-      halfWidth[n] += room[n] / 2;
+      halfWidth[n] = Math.max(LEAST_PLACE * halfWidth[n], halfWidth[n] + room[n] / 2);
     }
   }
 
@@ -95,34 +105,79 @@ final class ToothRow {
   private Map<Tooth, PlacedTooth> placed() {
     Map<Tooth, PlacedTooth> out = new EnumMap<>(Tooth.class);
     ArchCurve curve = ArchCurve.mean(chart.arch());
-    double sign = side == Side.RIGHT ? -1 : 1;
     Point from = curve.at(0);
+    Optional<PlacedTooth> before = Optional.empty();
     for (int n = 1; n <= MIDLINE_TO_MOLAR; n++) {
       Tooth t = tooth(n);
-      double turn =
-          chart.stands(t) ? Math.toRadians(chart.tooth(t).rotationDegrees().orElse(0.0)) : 0;
-      Reach reach = Reach.of(CrownShape.of(t.key()), halfWidth[n], halfDepth[n], turn);
-      Point to = curve.chordFrom(from.x(), reach.front + reach.back);
-      Vector mesial = to.to(from).unit();
-      // Worked out on the viewer's right, then mirrored, so that both sides are exactly alike.
-      Vector outward = mesial.quarterTurn();
-      Point centre =
-          from.minus(mesial.times(reach.front))
-              .plus(outward.times(lean(t) - reach.contactHeight));
-      Vector turned = mesial.times(Math.cos(turn)).minus(outward.times(Math.sin(turn)));
-      out.put(
-          t,
-          new PlacedTooth(
-              t,
-              new Point(sign * centre.x(), centre.y()),
-              new Vector(sign * turned.x(), turned.y()),
-              new Vector(sign * outward.x(), outward.y()),
-              halfWidth[n],
-              halfDepth[n],
-              chart.isClosed(t)));
-      from = to;
+      Point start = from;
+      PlacedTooth placed = place(n, start, curve);
+      // Broad crowns that have drifted to a tighter bend would meet at their inner corners.
+      for (int i = 0; i < MOST_STEPS && mayCollide() && collides(placed, before); i++) {
+        start = curve.chordFrom(start.x(), STEP);
+        placed = place(n, start, curve);
+      }
+      out.put(t, placed);
+      from = curve.chordFrom(start.x(), room(n));
+      if (!placed.isClosed()) {
+        before = Optional.of(placed);
+      }
     }
     return out;
+  }
+
+  private boolean mayCollide() {
+    return Tooth.in(chart.arch()).stream()
+        .filter(t -> t.side() == side)
+        .anyMatch(t -> chart.isClosed(t) || turn(t) != 0);
+  }
+
+  private boolean collides(PlacedTooth t, Optional<PlacedTooth> before) {
+    if (t.isClosed()) {
+      return false;
+    }
+    double sign = side == Side.RIGHT ? -1 : 1;
+    return before
+        .map(
+            b ->
+                t.outline().points().stream().anyMatch(p -> b.covers(p, -MOST_OVERLAP))
+                    || b.outline().points().stream().anyMatch(p -> t.covers(p, -MOST_OVERLAP)))
+        .orElseGet(() -> t.outline().points().stream().anyMatch(p -> sign * p.x() < -MOST_OVERLAP));
+  }
+
+  private double turn(Tooth t) {
+    return chart.stands(t) ? Math.toRadians(chart.tooth(t).rotationDegrees().orElse(0.0)) : 0;
+  }
+
+  private Reach reach(int n) {
+    Tooth t = tooth(n);
+    return Reach.of(CrownShape.of(t.key()), halfWidth[n], halfDepth[n], turn(t));
+  }
+
+  private double room(int n) {
+    Reach reach = reach(n);
+    return reach.front + reach.back;
+  }
+
+  private PlacedTooth place(int n, Point from, ArchCurve curve) {
+    Tooth t = tooth(n);
+    double sign = side == Side.RIGHT ? -1 : 1;
+    double turn = turn(t);
+    Reach reach = reach(n);
+    Point to = curve.chordFrom(from.x(), reach.front + reach.back);
+    Vector mesial = to.to(from).unit();
+    // Worked out on the viewer's right, then mirrored, so that both sides are exactly alike.
+    Vector outward = mesial.quarterTurn();
+    Point centre =
+        from.minus(mesial.times(reach.front)).plus(outward.times(lean(t) - reach.contactHeight));
+    Vector turned = mesial.times(Math.cos(turn)).minus(outward.times(Math.sin(turn)));
+    return new PlacedTooth(
+        t,
+        new Point(sign * centre.x(), centre.y()),
+        new Vector(sign * turned.x(), turned.y()),
+        new Vector(sign * outward.x(), outward.y()),
+        halfWidth[n],
+        halfDepth[n],
+        chart.isClosed(t));
   }
 
   /** Movement towards the cheek of a crown that leans buccally (positive) or lingually, mm. */
