@@ -31,6 +31,9 @@ final class GingivalMargin {
   private static final double STEP_OUT = 0.05;
   private static final int MOST_STEPS = 60;
 
+  /** No two sampled points of the curve lie farther apart, mm. */
+  private static final double LONGEST_STEP = 0.5;
+
   /** Longest loop that is cut off, in points of the sampled curve. */
   private static final int LONGEST_LOOP = 24;
 
@@ -82,7 +85,8 @@ final class GingivalMargin {
       out.add(points.get(i));
       int next = i + 1;
       for (int k = Math.min(points.size() - 2, i + LONGEST_LOOP); k > i + 1; k--) {
-        if (cross(points.get(i), points.get(i + 1), points.get(k), points.get(k + 1))) {
+        if (points.get(i).distanceTo(points.get(k)) < 2 * LONGEST_STEP
+            && cross(points.get(i), points.get(i + 1), points.get(k), points.get(k + 1))) {
           next = k + 1;
           break;
         }

@@ -158,7 +158,10 @@ public final class PlacedTooth {
 
   /** Whether a point lies on the crown or within a distance in mm of it, measured from its centre. */
   public boolean covers(Point p, double around) {
-    return centre.distanceTo(p) < centre.distanceTo(rim(angleOf(p))) + around;
+    double far = centre.distanceTo(p);
+    // The corners of no crown stick out beyond the circle about its box.
+    return far < Math.hypot(halfWidth, halfDepth) + around
+        && far < centre.distanceTo(rim(angleOf(p))) + around;
   }
 
   /**
