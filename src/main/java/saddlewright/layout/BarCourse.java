@@ -58,7 +58,7 @@ final class BarCourse {
     Tail b = tail(ground, span, Side.LEFT);
     Path margin = in ? ground.form().lingualMargin() : ground.form().buccalMargin();
     List<Point> near = new ArrayList<>();
-    for (Point p : margin.sampled(0.5)) {
+    for (Point p : margin.sampled(0.7)) {
       double arc = ridge.arcOf(p);
       if (arc >= a.lane - sight(a, clear) && arc <= b.lane + sight(b, clear)) {
         near.add(p);

@@ -52,12 +52,15 @@ final class MeshPlacement {
           case POSTS -> posts(mesh, from, to);
         };
     List<Path> all = new ArrayList<>(strands);
-    all.addAll(ties(from, to));
     List<Point> ring = new ArrayList<>(lingual.points());
     List<Point> back = new ArrayList<>(buccal.points());
     Collections.reverse(back);
     ring.addAll(back);
-    return Laid.of(mesh, Substance.CAST_METAL, Outline.of(ring).toRegion())
+    Region strip = Outline.of(ring).toRegion();
+    if (ground.connector().stream().noneMatch(c -> c.body().intersects(strip))) {
+      all.addAll(ties(from, to));
+    }
+    return Laid.of(mesh, Substance.CAST_METAL, strip)
         .withDetails(all)
         .with(Measure.LENGTH, to - from);
   }

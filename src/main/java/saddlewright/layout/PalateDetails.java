@@ -53,7 +53,7 @@ final class PalateDetails {
         r.outlines().forEach(o -> lines.addAll(rear.inside(o.toPath())));
       }
     }
-    Region spared = Region.union(ground.saddles().stream().map(Laid::body).toList());
+    Region spared = saddles();
     if (dam.extent() == PostDam.Extent.ALL_BORDERS) {
       // Beading fades out over the raphe.
       spared = spared.plus(Region.band(Path.of(new Point(0, 0), new Point(0, 90)), RAPHE_FADE));
@@ -63,6 +63,10 @@ final class PalateDetails {
       shown.addAll(spared.isEmpty() ? List.of(l) : spared.outside(l));
     }
     return laid.withDetails(shown.stream().filter(l -> l.length() > 1.5).toList());
+  }
+
+  private Region saddles() {
+    return Region.union(ground.saddles().stream().map(Laid::body).toList());
   }
 
   private static Region rearStrip(Path border) {
@@ -77,7 +81,10 @@ final class PalateDetails {
   private Region area(Relief.Area area) {
     return switch (area) {
       case UNDER_LOWER_CONNECTOR ->
-          ground.connector().map(c -> c.body().grown(-0.7)).orElse(Region.EMPTY);
+          ground
+              .connector()
+              .map(c -> c.body().grown(-0.7).minus(saddles()))
+              .orElse(Region.EMPTY);
       case GINGIVAL_MARGINS -> crossings();
       default -> ground.form().arch() == Arch.UPPER ? palatal(area) : Region.EMPTY;
     };

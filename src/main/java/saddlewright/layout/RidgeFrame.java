@@ -31,6 +31,7 @@ final class RidgeFrame {
 
   /** How far from there it is looked for, in steps. */
   private static final int NEAR = 40;
+  private static final double CLEAR_OF_MIDLINE = 4;
 
   private final Path crest;
   private final double step;
@@ -42,6 +43,8 @@ final class RidgeFrame {
   private final double[] buccalMargin;
   private final double[] sulcus;
   private final double[][] pads;
+  /** The station nearest to the midline: not the middle one when a side has lost width to drift. */
+  private final int middle;
 
   private RidgeFrame(ArchForm form) {
     crest = carriedOn(form.ridgeCrest());
@@ -57,6 +60,7 @@ final class RidgeFrame {
       outward[i] = outwardAt(i * step);
       toMidline[i] = points[i].distanceTo(meeting(points[i]));
     }
+    middle = nearestToMidline();
     lingualMargin = across(form.lingualMargin(), true);
     buccalMargin = across(form.buccalMargin(), false);
     sulcus = across(form.buccalSulcus(), false);
@@ -93,7 +97,10 @@ final class RidgeFrame {
   double arcOf(Point p) {
     double best = Double.POSITIVE_INFINITY;
     double arc = 0;
-    for (int i = 0; i + 1 < points.length; i++) {
+    // Points well to one side are nearest to that half of the crest.
+    int first = p.x() > CLEAR_OF_MIDLINE ? middle - 1 : 0;
+    int last = p.x() < -CLEAR_OF_MIDLINE ? middle + 1 : points.length - 1;
+    for (int i = first; i < last; i++) {
       double ax = points[i].x();
       double ay = points[i].y();
       double dx = points[i + 1].x() - ax;
@@ -121,8 +128,10 @@ final class RidgeFrame {
   private double[] padReach(ArchForm form, Side side) {
     double lo = Double.POSITIVE_INFINITY;
     double hi = Double.NEGATIVE_INFINITY;
-    for (Point p : form.pad(side).points()) {
-      double arc = arcOf(p);
+    List<Point> rim = form.pad(side).points();
+    int stride = Math.max(1, rim.size() / 32);
+    for (int i = 0; i < rim.size(); i += stride) {
+      double arc = arcOf(rim.get(i));
       lo = Math.min(lo, arc);
       hi = Math.max(hi, arc);
     }
@@ -216,6 +225,14 @@ final class RidgeFrame {
     return crest.at(Math.max(0, arc - 1.5)).to(crest.at(arc + 1.5)).unit().quarterTurn().negated();
   }
 
+  private int nearestToMidline() {
+    int best = 1;
+    for (int i = 1; i + 1 < points.length; i++) {
+      best = Math.abs(points[i].x()) < Math.abs(points[best].x()) ? i : best;
+    }
+    return best;
+  }
+
   private static Path carriedOn(Path crest) {
     Point start = crest.start().minus(crest.tangentAt(0).times(BEYOND));
     Point end = crest.end().plus(crest.tangentAt(crest.length()).times(BEYOND));
@@ -250,13 +267,12 @@ final class RidgeFrame {
         }
       }
     }
-    return filled(out);
+    return filled(out, middle);
   }
 
-  private static double[] filled(double[] v) {
+  private static double[] filled(double[] v, int middle) {
     int n = v.length;
     double[] out = v.clone();
-    int middle = n / 2;
     out[middle] = nearest(v, middle);
     for (int i = middle + 1; i < n; i++) {
       if (Double.isNaN(out[i])) {

@@ -41,6 +41,9 @@ final class SaddlePlacement {
   /** Radius of outer corners, mm. */
   private static final double ROUNDING = 0.9;
   private static final double STEP = 0.4;
+  /** Exponent of the rounded end: 2 is an ellipse, more is blunter. */
+  private static final double BLUNT = 2.5;
+  private static final int END_POINTS = 16;
 
   private final Ground ground;
   private final RidgeFrame ridge;
@@ -97,24 +100,48 @@ final class SaddlePlacement {
     double flare = Math.max(2, Math.min(FLARE, 1 + 0.28 * reach.length()));
     List<Point> left = new ArrayList<>();
     List<Point> right = new ArrayList<>();
-    for (int i = 0; i <= n; i++) {
-      double arc = from + (to - from) * i / n;
+    for (double arc : arcs(reach, from, to)) {
+      double u = (arc - from) / (to - from) * n;
+      int i = Math.min(n - 1, (int) u);
       double a = share(reach.first(), arc - reach.from(), arc - from, flare);
       double b = share(reach.last(), reach.to() - arc, to - arc, flare);
-      right.add(ridge.at(arc, width(inner[i], a, b, arc, true)));
-      left.add(ridge.at(arc, -width(outer[i], a, b, arc, false)));
+      double in = inner[i] + (inner[i + 1] - inner[i]) * (u - i);
+      double out = outer[i] + (outer[i + 1] - outer[i]) * (u - i);
+      right.add(ridge.at(arc, width(in, a, b, arc, true)));
+      left.add(ridge.at(arc, -width(out, a, b, arc, false)));
     }
     Collections.reverse(left);
     right.addAll(left);
     return Outline.of(right);
   }
 
+  /** Positions along the crest at which the outline is found, close together at rounded ends. */
+  private static List<Double> arcs(SaddleReach reach, double from, double to) {
+    List<Double> out = new ArrayList<>();
+    double a = reach.first() == Stop.ABUTMENT || reach.first() == Stop.SADDLE ? 0 : FREE_END;
+    double b = reach.last() == Stop.ABUTMENT || reach.last() == Stop.SADDLE ? 0 : FREE_END;
+    double room = (to - from) / 2;
+    a = Math.min(a, room);
+    b = Math.min(b, room);
+    for (int k = 0; a > 0 && k < END_POINTS; k++) {
+      out.add(from + a * (1 - Math.cos(Math.PI / 2 * k / END_POINTS)));
+    }
+    int n = Math.max(2, (int) Math.ceil((to - b - from - a) / STEP));
+    for (int i = 0; i <= n; i++) {
+      out.add(from + a + (to - b - from - a) * i / n);
+    }
+    for (int k = END_POINTS - 1; b > 0 && k >= 0; k--) {
+      out.add(to - b * (1 - Math.cos(Math.PI / 2 * k / END_POINTS)));
+    }
+    return out;
+  }
+
   /** Share of the full width near an end; negative where a neighbour's neck sets the width. */
   private static double share(Stop stop, double inside, double run, double flare) {
     return switch (stop) {
       case ABUTMENT -> shoulder(inside / flare) - 1;
-      case PAD -> Math.max(0.02, round(run / FREE_END));
-      case RIDGE -> Math.max(0.02, round(run / 3));
+      case PAD -> Math.max(0.01, round(run / FREE_END));
+      case RIDGE -> Math.max(0.01, round(run / 3));
       case SADDLE -> 1;
     };
   }
@@ -125,7 +152,7 @@ final class SaddlePlacement {
 
   private static double round(double u) {
     double v = 1 - Math.max(0, Math.min(1, u));
-    return Math.sqrt(Math.max(0, 1 - v * v));
+    return Math.pow(Math.max(0, 1 - Math.pow(v, BLUNT)), 1 / BLUNT);
   }
 
   private double width(double full, double first, double last, double arc, boolean inner) {

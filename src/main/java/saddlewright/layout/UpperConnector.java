@@ -27,6 +27,8 @@ final class UpperConnector {
   /** Least width of a strap: 8 mm; one UK school asks for 15. */
   static final double STRAP_LEAST = 8;
   static final double STRAP_MOST = 15;
+  /** A strap may be wider at the saddles than in the middle by this much, mm (from memory). */
+  private static final double STRAP_FLARE = 4;
   /** Width of a palatal bar, which is narrower than a strap. */
   static final double BAR_WIDTH = 6;
   /** Limbs of a ring: front 6–8, rear 8–10, sides 7–9 mm. */
@@ -50,6 +52,8 @@ final class UpperConnector {
   private static final double TONGUE_WIDTH = 5;
   /** How far behind the middle of the span's last tooth the connector goes, mm. */
   private static final double BESIDE_END = 4;
+  /** How far a plate or ring goes forward beside the abutment in front of a saddle, mm. */
+  private static final double BESIDE_ABUTMENT = 8;
   private static final double WIDE = 40;
 
   private final Ground ground;
@@ -97,8 +101,8 @@ final class UpperConnector {
     middle = Math.min(middle, limit(0) - BEFORE_SOFT_PALATE - width / 2);
     double front = shape.anteriorBorder().orElse(middle - width / 2);
     double rear = shape.posteriorBorder().orElse(front + width);
-    Flank r = bar ? narrowed(right, width) : right;
-    Flank l = bar ? narrowed(left, width) : left;
+    Flank r = narrowed(right, bar ? width : width + STRAP_FLARE);
+    Flank l = narrowed(left, bar ? width : width + STRAP_FLARE);
     Path ahead = border(r.front, front, l.front);
     Path behind = border(r.rear, Math.max(front + 1, rear), l.rear);
     return measured(between(field.inside(0), ahead, behind), ahead, behind);
@@ -162,7 +166,7 @@ final class UpperConnector {
         Outline.ellipse(new Point(0, middle), Math.min(7, half), half, 0)
             .toRegion()
             .intersection(field.inside(LEAST_LIMB));
-    return wide.plus(oval).rounded(3).filleted(6);
+    return wide.plus(oval).filleted(9).rounded(4);
   }
 
   private Laid measured(Region raw, Path ahead, Path behind) {
@@ -250,7 +254,9 @@ final class UpperConnector {
       if (b - a < 1) {
         continue;
       }
-      front = Math.min(front, Math.min(field.at(a).y(), field.at(b).y()));
+      double lead = isStrap() ? 0 : BESIDE_ABUTMENT;
+      double ahead = side == Side.RIGHT ? Math.min(middle, b + lead) : Math.max(middle, a - lead);
+      front = Math.min(front, field.at(ahead).y());
       rear = Math.max(rear, Math.max(field.at(a).y(), field.at(b).y()));
     }
     Tooth end = side == Side.RIGHT ? connector.span().first() : connector.span().last();
