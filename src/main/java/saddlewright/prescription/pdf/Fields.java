@@ -94,6 +94,8 @@ final class Fields {
   void run(Flow flow) throws IOException {
     for (List<Field> row : rows) {
       for (Field f : row) {
+        // A label is worth nothing at the foot of a page without its value.
+        flow.need(Flow.leading(LABEL) + 2 * leading() + BETWEEN);
         flow.paragraph(f.label(), LABEL, Shade.QUIET);
         if (f.value().isBlank()) {
           flow.blankLines(f.blankLines());

@@ -174,6 +174,7 @@ final class FirstPage {
       flow.moveTo(fields.draw(flow, Flow.SIDE, flow.y(), Flow.measure()));
     } else {
       fields.run(flow);
+      flow.gap(6);
     }
     flow.need(SIGNATURE);
     signature(Flow.SIDE, flow.y(), Flow.measure());

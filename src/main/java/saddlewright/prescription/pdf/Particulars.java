@@ -17,6 +17,7 @@ import saddlewright.prescription.Preparation;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.ToothWords;
 import saddlewright.rules.Report;
+import saddlewright.rules.Severity;
 import saddlewright.rules.Waiver;
 
 /** What follows the first page, section by section. */
@@ -105,9 +106,9 @@ final class Particulars {
         new Table(
             flow,
             List.of(
-                new Table.Column("Tooth", 6 * MM, 22 * MM, Weight.BOLD),
-                new Table.Column("Surface", 30 * MM, 26 * MM, Weight.REGULAR),
-                new Table.Column("What to do", 58 * MM, 78 * MM, Weight.REGULAR),
+                new Table.Column("Tooth", 6 * MM, 18 * MM, Weight.BOLD),
+                new Table.Column("Surface", 26 * MM, 25 * MM, Weight.REGULAR),
+                new Table.Column("What to do", 52 * MM, 86 * MM, Weight.REGULAR),
                 new Table.Column("For", 140 * MM, 34 * MM, Weight.REGULAR)),
             true);
     for (Preparation.Stage stage : Preparation.Stage.values()) {
@@ -149,7 +150,7 @@ final class Particulars {
     for (Report.Entry e : assessment.report().entries()) {
       (e.stands() ? standing : waived).add(e);
     }
-    flow.heading("Unresolved findings");
+    flow.heading("Unresolved findings" + counted(standing));
     if (standing.isEmpty()) {
       flow.paragraph(
           "None of the teaching rules finds anything. That does not make a design safe.",
@@ -162,6 +163,18 @@ final class Particulars {
       flow.heading("Waived findings");
       list(waived);
     }
+  }
+
+  /** Such as ": 2 must, 1 consider". */
+  private static String counted(List<Report.Entry> entries) {
+    List<String> parts = new ArrayList<>();
+    for (Severity severity : Severity.values()) {
+      long n = entries.stream().filter(e -> e.finding().severity() == severity).count();
+      if (n > 0) {
+        parts.add(n + " " + severity.code());
+      }
+    }
+    return parts.isEmpty() ? "" : ": " + String.join(", ", parts);
   }
 
   private void list(List<Report.Entry> entries) throws IOException {
