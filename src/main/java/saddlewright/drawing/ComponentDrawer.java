@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.*;
 import saddlewright.layout.Laid;
@@ -26,28 +27,31 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> rest(Rest component) {
-    return with(Ink.REST, RestDrawer.marks(component, laid, tooth(component.tooth()), subject()));
+    return with(
+        Ink.REST,
+        new CastPartDrawer(laid, subject()).rest(component, placed(component.tooth())));
   }
 
   @Override
   public List<Mark> clasp(Clasp component) {
     return with(
-        Ink.RETENTIVE, ArmDrawer.retentive(component, laid, tooth(component.tooth()), subject()));
+        Ink.RETENTIVE,
+        new ClaspDrawer(laid, subject()).marks(component, placed(component.tooth())));
   }
 
   @Override
   public List<Mark> reciprocalArm(ReciprocalArm component) {
-    return with(Ink.RECIPROCAL, ArmDrawer.reciprocal(laid, subject()));
+    return with(Ink.RECIPROCAL, new CastPartDrawer(laid, subject()).reciprocalArm());
   }
 
   @Override
   public List<Mark> guidePlate(GuidePlate component) {
-    return with(Ink.GUIDE, GuideDrawer.plate(laid, subject()));
+    return with(Ink.GUIDE, new CastPartDrawer(laid, subject()).guidePlate());
   }
 
   @Override
   public List<Mark> guidePlane(GuidePlane component) {
-    return with(Ink.GUIDE, GuideDrawer.plane(laid, subject()));
+    return with(Ink.GUIDE, new CastPartDrawer(laid, subject()).guidePlane());
   }
 
   @Override
@@ -97,16 +101,12 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> note(Note component) {
-    return GuideDrawer.note(component, laid, subject());
+    return new WordsDrawer(laid, subject()).note(component, layout.form().arch() == Arch.UPPER);
   }
 
   @Override
   public List<Mark> unknown(UnknownComponent component) {
-    return List.of();
-  }
-
-  private PlacedTooth tooth(Tooth tooth) {
-    return layout.form().tooth(tooth);
+    return new WordsDrawer(laid, subject()).unknown(component, layout);
   }
 
   /** The marks, with the area by which the component can be picked. */
@@ -114,6 +114,10 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
     List<Mark> out = new ArrayList<>(marks);
     out.addAll(Grip.of(laid, Subject.of(layout.form().arch(), laid.component()), ink));
     return out;
+  }
+
+  private PlacedTooth placed(Tooth tooth) {
+    return layout.form().tooth(tooth);
   }
 
   private Optional<Subject> subject() {

@@ -4,145 +4,250 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.PlacedTooth;
-import saddlewright.chart.Undercut;
 import saddlewright.dentition.End;
 import saddlewright.dentition.Face;
-import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
+import saddlewright.design.ClaspForm;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
 /**
- * Lays out arms that come from below: they leave the saddle or connector, run along the margin at a
- * distance, turn, and cross it at a right angle.
+ * Lays out gingivally approaching arms: out of the saddle, along below the gingival margin, up across
+ * it at a right angle, and a foot flat on the crown.
  *
- * <p>In plan, distance from the crown stands for depth below the margin (common practice of drawing).
- * The length is that of the centreline so drawn.
+ * <p>As is usual on design sheets the mucosa is laid out flat, so that distance outside the margin in
+ * plan stands for depth below it. Only the rise of the tip above the margin is not seen from above; its
+ * length in space is the plan length plus that rise.
  */
 final class GingivalArm {
-  /** Clear distance of the arm from the margin, mm; 3 is asked for (Eliason; Stratton; T10; read). */
-  private static final double CLEAR = 3.2;
-  private static final double ROOT_WIDTH = 1.7;
-  private static final double TIP_WIDTH = 1.0;
-  /** Radius of the bend where it turns to the tooth, mm. */
-  private static final double BEND = 2.4;
-  /** Contact of the foot on the crown, mm along the face (T13; read). */
-  private static final double FOOT = 2.0;
+  /** Depth of the centreline below the margin where it runs along, mm: 3 clear and half its width. */
+  static final double RUN_DEPTH = 4;
+  /** Where the arm begins, mm along from the contact at its origin. */
+  static final double BEGINS = 7;
+  static final double ROOT_WIDTH = 1.7;
+  static final double UPRIGHT_WIDTH = 1.15;
+  /** Width in plan of a foot, mm, and how far its centreline lies outside the crown. */
+  static final double FOOT_WIDTH = 0.85;
+  static final double FOOT_OFFSET = 0.3;
+  /** Contact of an I-bar, mm mesiodistally (2–3). */
+  static final double I_CONTACT = 2;
+  /** From the tip of a T to the middle of its upright, mm; half of its crossbar. */
+  static final double T_HALF = 1.9;
+  static final double HALF_T_REACH = 2.2;
+  static final double L_REACH = 2.4;
 
-  private GingivalArm() {}
+  private static final double TURN = 2.1;
+  /** Direction in which the run of the margin is judged, mm to each side. */
+  private static final double CHORD = 1.6;
+  /** Farthest saddle or connector that the root is brought to, mm. */
+  private static final double SEEKS = 6;
 
-  static Laid lay(Clasp clasp, Ground ground) {
-    PlacedTooth tooth = ground.tooth(clasp.tooth());
-    double zone = PlacedTooth.degrees(clasp.tip());
+  private final Ground ground;
+  private final Clasp clasp;
+  private final PlacedTooth tooth;
+  private final CrownContour crown;
+  private final Sweep sweep;
+  private final Path margin;
+  private final double outwards;
+
+  GingivalArm(Ground ground, Clasp clasp) {
+    this.ground = ground;
+    this.clasp = clasp;
+    this.tooth = ground.tooth(clasp.tooth());
+    this.crown = CrownContour.of(tooth);
     Face face = clasp.tip().face();
-    double towardsOrigin = OcclusalArm.risesAlong(face, clasp.origin()) ? -1 : 1;
-    double stemAt =
-        switch (clasp.form()) {
-          case L_BAR -> zone + towardsOrigin * 16;
-          default -> zone;
-        };
-    Path stem = stem(clasp, ground, tooth, stemAt, face);
-    List<Region> parts = new ArrayList<>();
-    parts.add(stem.ribbon(ROOT_WIDTH, TIP_WIDTH).toRegion());
-    Path foot = foot(clasp, tooth, zone, stemAt, towardsOrigin);
-    parts.add(foot.ribbon(1.0, 0.9).toRegion());
-    Point tip = clasp.form().name().startsWith("I") ? stem.end() : footTip(clasp, foot);
-    Path margin = face == Face.BUCCAL ? ground.form().buccalMargin() : ground.form().lingualMargin();
-    Laid laid =
-        Laid.of(clasp, OcclusalArm.substance(clasp), Region.union(parts))
-            .withCentreline(stem)
-            .withTip(tip)
-            .withDetails(List.of(foot))
-            .with(Measure.PLAN_LENGTH, stem.length())
-            .with(Measure.ARM_LENGTH, stem.length())
-            .with(Measure.MARGIN_CLEARANCE, clearance(stem, margin))
-            .with(Measure.CROSSING_DEGREES, crossing(stem, margin));
-    Undercut u = ground.chart().tooth(clasp.tooth()).undercuts().get(clasp.tip());
-    return u == null ? laid : laid.with(Measure.UNDERCUT, u.depth());
+    this.sweep = new Sweep(clasp.origin(), face);
+    boolean buccal = face == Face.BUCCAL;
+    this.margin = buccal ? ground.form().buccalMargin() : ground.form().lingualMargin();
+    this.outwards = buccal ? 1 : -1;
   }
 
-  /** From the saddle along the margin, round the bend, to the crown. */
-  private static Path stem(
-      Clasp clasp, Ground ground, PlacedTooth tooth, double degrees, Face face) {
-    double out = CLEAR + ROOT_WIDTH / 2 + 0.35;
-    Point tip = tooth.rimOut(degrees, -0.45);
-    Point corner = tooth.rimOut(degrees, out);
-    Vector up = corner.to(tip).unit();
-    Point start = start(clasp, ground, tooth, corner, face, out);
-    Vector along = corner.to(start).unit();
-    double bend = Math.min(BEND, 0.45 * Math.min(corner.distanceTo(start), corner.distanceTo(tip)));
-    Point before = corner.plus(along.times(bend));
-    Point after = corner.plus(up.times(bend));
-    Path turn =
-        Path.cubic(
-            before,
-            before.towards(corner, 0.56),
-            after.towards(corner, 0.56),
-            after);
-    return Path.of(start, before).then(turn).then(Path.of(after, tip));
-  }
-
-  /** Well inside the neighbouring place on the side from which the arm comes. */
-  private static Point start(
-      Clasp clasp, Ground ground, PlacedTooth tooth, Point corner, Face face, double out) {
-    Optional<Tooth> next = clasp.tooth().neighbour(clasp.origin());
-    while (next.isPresent() && ground.tooth(next.get()).isClosed()) {
-      next = next.get().neighbour(clasp.origin());
+  Laid lay() {
+    double tip = sweep.to(clasp.tip());
+    double upright = upright(tip);
+    double towardsTip = tip >= upright ? 1 : -1;
+    double reach = reach();
+    if (reach > 0) {
+      tip = beyond(upright, towardsTip * reach);
     }
-    if (next.isEmpty()) {
-      double sign = clasp.origin() == End.MESIAL ? 1 : -1;
-      return corner.plus(tooth.mesial().times(sign * 9));
-    }
-    PlacedTooth n = ground.tooth(next.get());
-    Point beside = n.rimOut(PlacedTooth.degrees(face), out - 0.6);
-    // A long way over a wide molar space adds nothing: the arm leaves the flange earlier.
-    double far = corner.distanceTo(beside);
-    return far > 11 ? corner.towards(beside, 11 / far) : beside;
+    Point foot = crown.at(sweep.degrees(upright), FOOT_OFFSET);
+    double arc = margin.arcNearest(foot);
+    Vector run =
+        margin.at(Math.max(0, arc - CHORD)).to(margin.at(Math.min(margin.length(), arc + CHORD)));
+    run = run.unit();
+    Vector out = run.quarterTurn();
+    out = out.dot(tooth.buccal()) * outwards < 0 ? out.negated() : out;
+    Vector home = run.dot(towardsOrigin()) < 0 ? run.negated() : run;
+    Path rising = rising(foot, margin.at(arc), out, home);
+    return laid(rising, upright, tip, run);
   }
 
-  private static Path foot(
-      Clasp clasp, PlacedTooth tooth, double zone, double stemAt, double towardsOrigin) {
-    double r = Math.max(1, tooth.centre().distanceTo(tooth.rim(zone)));
-    double half = Math.toDegrees(FOOT / 2 / r);
-    double inside = -0.15;
+  /** Sweep to the upright: at the tip, or before a foot that reaches sideways to it. */
+  private double upright(double tip) {
+    if (reach() == 0) {
+      return tip;
+    }
+    // The foot of an end zone comes from the middle of the face; that of the middle from the origin.
+    double back = tip < 80 ? reach() : -reach();
+    return Math.max(42, Math.min(138, beyond(tip, back)));
+  }
+
+  private double reach() {
     return switch (clasp.form()) {
-      case T_BAR -> tooth.rim(zone - 1.7 * half, zone + 1.7 * half, inside);
-      case HALF_T -> tooth.rim(zone, zone - towardsOrigin * 2 * half, inside);
-      case L_BAR -> tooth.rim(stemAt, zone - towardsOrigin * 6, inside);
-      default -> tooth.rim(zone - 0.5 * half, zone + 0.5 * half, -0.25);
+      case T_BAR -> T_HALF;
+      case HALF_T -> HALF_T_REACH;
+      case L_BAR -> L_REACH;
+      default -> 0;
     };
   }
 
-  private static Point footTip(Clasp clasp, Path foot) {
-    return clasp.form() == saddlewright.design.ClaspForm.T_BAR
-        ? foot.at(foot.length() / 2)
-        : foot.end();
+  /** Sweep after going on along the crown by so many mm. */
+  private double beyond(double from, double mm) {
+    double degrees = crown.walked(sweep.degrees(from), sweep.sign() * mm);
+    return sweep.sign() * (degrees - sweep.degrees(0));
   }
 
-  /** Smallest distance of the part that runs along the margin, edge to margin, mm. */
-  private static double clearance(Path stem, Path margin) {
-    double best = Double.POSITIVE_INFINITY;
-    double run = Math.max(0.5, stem.length() - CLEAR - ROOT_WIDTH - BEND);
-    for (Point p : stem.between(0, run).sampled(0.5)) {
-      best = Math.min(best, margin.distanceTo(p));
+  private Vector towardsOrigin() {
+    return clasp.origin() == End.MESIAL ? tooth.mesial() : tooth.mesial().negated();
+  }
+
+  /** From the root along below the margin, round the corner and up to the foot. */
+  private Path rising(Point foot, Point crossing, Vector out, Vector home) {
+    Point corner = foot.plus(out.times(foot.to(crossing).dot(out) + RUN_DEPTH));
+    Point before = corner.plus(home.times(TURN));
+    Point after = corner.minus(out.times(TURN));
+    Point root = root(before);
+    double far = root.distanceTo(before) / 3;
+    Path along =
+        Path.cubic(
+            root,
+            root.plus(root.to(before).unit().times(far)),
+            before.plus(home.times(far)),
+            before);
+    Path bend =
+        Path.cubic(before, before.towards(corner, 0.6), after.towards(corner, 0.6), after);
+    return along.then(bend).then(Path.of(after, foot));
+  }
+
+  /** Where the arm begins: over the next place, drawn in to a saddle or connector near by. */
+  private Point root(Point before) {
+    Vector home = towardsOrigin();
+    Optional<PlacedTooth> next = Beside.place(ground, tooth.tooth(), clasp.origin());
+    PlacedTooth over = next.orElse(tooth);
+    if (next.isPresent()) {
+      End far = over.tooth().endTowards(tooth.tooth()).opposite();
+      home = far == End.MESIAL ? over.mesial() : over.mesial().negated();
     }
-    return Math.max(0, best - ROOT_WIDTH / 2);
+    double along = next.isPresent() ? BEGINS - over.halfWidth() : over.halfWidth() + BEGINS;
+    double depth = outwards * (over.halfDepth() + RUN_DEPTH);
+    Point free =
+        over.centre().plus(home.times(along)).plus(over.buccal().times(depth));
+    return carrier()
+        .filter(r -> !r.contains(free) && r.distanceTo(free) < SEEKS)
+        .map(r -> inTo(r, free))
+        .orElse(free);
   }
 
-  private static double crossing(Path stem, Path margin) {
-    double at = 0;
-    double best = Double.POSITIVE_INFINITY;
-    for (double arc = stem.length() * 0.5; arc <= stem.length(); arc += 0.1) {
-      double d = margin.distanceTo(stem.at(arc));
-      if (d < best) {
-        best = d;
-        at = arc;
+  private Point inTo(Region metal, Point free) {
+    Point edge = metal.nearest(free);
+    return edge.plus(free.to(edge).unit().times(1.0));
+  }
+
+  /** What the arm comes out of: the saddle at its origin, or else the major connector. */
+  private Optional<Region> carrier() {
+    Point there = tooth.centre().plus(towardsOrigin().times(tooth.halfWidth() + BEGINS));
+    return ground.saddles().stream()
+        .map(Laid::body)
+        .filter(b -> !b.isEmpty() && b.distanceTo(there) < SEEKS)
+        .findFirst()
+        .or(() -> ground.connector().map(Laid::body).filter(b -> !b.isEmpty()));
+  }
+
+  private Laid laid(Path rising, double upright, double tip, Vector run) {
+    List<Region> parts = new ArrayList<>();
+    Path line = rising;
+    double from = sweep.degrees(upright);
+    double to = sweep.degrees(tip);
+    if (clasp.form() == ClaspForm.L_BAR) {
+      line = bentInto(rising, from, to);
+      parts.add(ArmShape.along(line, ROOT_WIDTH, FOOT_WIDTH));
+    } else {
+      parts.add(ArmShape.along(rising, ROOT_WIDTH, UPRIGHT_WIDTH * 0.9));
+      Path foot = foot(from, to);
+      parts.add(ArmShape.along(foot, FOOT_WIDTH, FOOT_WIDTH));
+      if (reach() > 0) {
+        line = rising.then(crown.path(from, to, FOOT_OFFSET));
       }
     }
-    Vector a = stem.tangentAt(at);
-    Vector m = margin.tangentAt(margin.arcNearest(stem.at(at)));
-    return Math.toDegrees(Math.acos(Math.min(1, Math.abs(a.dot(m)))));
+    double clear = clearance(rising) - (ROOT_WIDTH + UPRIGHT_WIDTH) / 4;
+    Vector up = rising.tangentAt(rising.length() - 0.5);
+    double plan = line.length();
+    Laid laid =
+        Laid.of(clasp, OcclusalArm.substance(clasp.material()), Region.union(parts))
+            .withCentreline(line)
+            .withTip(line.end())
+            .with(Measure.PLAN_LENGTH, plan)
+            .with(
+                Measure.ARM_LENGTH,
+                plan + new ArmHeight(ground, clasp.tooth()).tip(clasp.tip()))
+            .with(Measure.MARGIN_CLEARANCE, clear)
+            .with(
+                Measure.CROSSING_DEGREES,
+                Math.toDegrees(Math.asin(Math.min(1, Math.abs(up.cross(run))))));
+    return OcclusalArm.withUndercut(ground, clasp, laid);
+  }
+
+  /** The part that lies flat on the crown, without the upright. */
+  private Path foot(double from, double to) {
+    double forward = Math.signum(to - from);
+    double end = FOOT_WIDTH / 2;
+    return switch (clasp.form()) {
+      case T_BAR -> crown.path(crown.walked(from, -forward * T_HALF), to, FOOT_OFFSET);
+      case HALF_T -> crown.path(crown.walked(from, -forward * 0.15), to, FOOT_OFFSET);
+      default ->
+          crown.path(
+              crown.walked(from, end - I_CONTACT / 2),
+              crown.walked(from, I_CONTACT / 2 - end),
+              FOOT_OFFSET);
+    };
+  }
+
+  /** The rising line bent smoothly into a foot. */
+  private Path bentInto(Path rising, double from, double to) {
+    double bend = 1.5;
+    double cut = Math.max(rising.length() - bend, rising.length() / 2);
+    double start = from + (to - from) * 0.45;
+    Point a = rising.at(cut);
+    Point b = crown.at(start, FOOT_OFFSET);
+    Vector along = crown.along(start).times(Math.signum(to - from));
+    Path curve =
+        Path.cubic(
+            a,
+            a.plus(rising.tangentAt(rising.length()).times(0.9)),
+            b.minus(along.times(0.6)),
+            b);
+    return rising.between(0, cut).then(curve).then(crown.path(start, to, FOOT_OFFSET));
+  }
+
+  /** Smallest distance from the margin to the centreline where it runs along below it, mm. */
+  private double clearance(Path rising) {
+    double least = Double.POSITIVE_INFINITY;
+    double end = runLength(rising);
+    for (double arc = 0; arc <= end; arc += 0.6) {
+      least = Math.min(least, margin.distanceTo(rising.at(arc)));
+    }
+    return least;
+  }
+
+  /** Length of the part before the turn up to the tooth, mm. */
+  private static double runLength(Path rising) {
+    Vector up = rising.tangentAt(rising.length());
+    double arc = rising.length();
+    while (arc > 0.5 && Math.abs(rising.tangentAt(arc).dot(up)) > 0.5) {
+      arc -= 0.5;
+    }
+    return arc;
   }
 }

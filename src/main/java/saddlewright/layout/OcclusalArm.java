@@ -2,116 +2,137 @@ package saddlewright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import saddlewright.archform.PlacedTooth;
-import saddlewright.chart.ToothFindings;
 import saddlewright.chart.Undercut;
-import saddlewright.dentition.CrownSize;
-import saddlewright.dentition.End;
-import saddlewright.dentition.Face;
-import saddlewright.dentition.RestSite;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
+import saddlewright.design.ClaspMaterial;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
+import saddlewright.geometry.Region;
 
 /**
- * Lays out arms that come from above the survey line: they leave the rest or strut at one end of the
- * crown and hug it to the zone in which the tip ends.
+ * Lays out occlusally approaching retentive arms: round the crown at a constant small distance to a
+ * tip in its zone.
  *
- * <p>The length is that of the plan path with its descent: from the junction of occlusal and middle
- * third at the shoulder to the middle of the gingival third at the tip, half the crown height (common
- * practice), as the hypotenuse of both.
+ * <p>The centreline begins where the arm hugs the crown; the shoulder before it belongs to the body
+ * only, since it does not spring.
  */
 final class OcclusalArm {
-  /** Centreline outside the crown, mm. */
-  static final double OFFSET = 0.55;
-  static final double ROOT_WIDTH = 1.45;
-  static final double TIP_WIDTH = 0.75;
-  static final double WIRE_WIDTH = 0.9;
-  private static final double DESCENT_SHARE = 0.5;
-  /** Degrees from the contact at which an arm leaves its rest. */
-  private static final double SHOULDER = 9;
-  /** Degrees by which a tip goes past the middle of its zone, where it does not turn back. */
-  private static final double PAST = 8;
+  /** Distance of the centreline outside the crown, mm: half the thickness of a cast arm. */
+  static final double OFFSET = 0.5;
+  /** Width in plan of a cast arm at its root, mm (a gauge-18 pattern is about 1.4; from memory). */
+  static final double CAST_ROOT = 1.4;
+  /** Width of a cast arm at its tip, mm: it tapers by nearly half. */
+  static final double CAST_TIP = 0.8;
+  /** Diameter of wrought wire, mm (UK practice 0.8–1.0). */
+  static final double WIRE = 0.9;
+  static final double POLYMER_ROOT = 1.7;
+  static final double POLYMER_TIP = 1.2;
 
-  private OcclusalArm() {}
+  /** How far past the middle of its zone a tip ends, degrees of sweep. */
+  private static final double PAST = 7;
+  /** Sweep at which an arm that must come back to its own end turns, at least, degrees. */
+  private static final double HAIRPIN_TURN = 112;
+  private static final double HAIRPIN_INNER = 0.24;
+  private static final double HAIRPIN_OUTER = 0.88;
+  private static final double HAIRPIN_WIDTH = 0.52;
 
-  static Laid lay(Clasp clasp, Ground ground) {
-    PlacedTooth tooth = ground.tooth(clasp.tooth());
-    boolean round = clasp.form() == ClaspForm.RING || clasp.form() == ClaspForm.BACK_ACTION;
-    double[] sweep = round ? roundSweep(clasp) : faceSweep(clasp);
-    Path rim = tooth.rim(sweep[0], sweep[1], OFFSET);
-    Path centre = clasp.form() == ClaspForm.EMBRASURE ? overRidge(clasp, tooth, sweep) : rim;
-    boolean wire = clasp.material().isWrought();
-    double root = wire ? WIRE_WIDTH : ROOT_WIDTH;
-    double tip = wire ? WIRE_WIDTH : TIP_WIDTH;
-    ToothFindings found = ground.chart().tooth(clasp.tooth());
-    double drop =
-        DESCENT_SHARE * found.crownHeight().orElse(CrownSize.mean(clasp.tooth()).height());
+  private final Ground ground;
+  private final Clasp clasp;
+  private final CrownContour crown;
+
+  OcclusalArm(Ground ground, Clasp clasp) {
+    this.ground = ground;
+    this.clasp = clasp;
+    this.crown = CrownContour.of(ground.tooth(clasp.tooth()));
+  }
+
+  Laid lay() {
+    return switch (clasp.form()) {
+      case RING, BACK_ACTION -> roundTheFarEnd();
+      default -> overOneFace();
+    };
+  }
+
+  private Laid overOneFace() {
+    Sweep sweep = new Sweep(clasp.origin(), clasp.tip().face());
+    Shoulder shoulder = Shoulder.of(ground, crown, sweep);
+    double tip = sweep.to(clasp.tip());
+    if (tip < shoulder.begins() + 30) {
+      return hairpin(sweep, shoulder, tip);
+    }
+    List<Point> arm = arm(sweep, shoulder.begins(), tip + PAST);
+    Path whole =
+        clasp.form() == ClaspForm.EMBRASURE ? shoulder.overEmbrasure(arm) : shoulder.into(arm);
+    return laid(whole, Path.smooth(arm), tip + PAST);
+  }
+
+  private Laid roundTheFarEnd() {
+    Sweep sweep = new Sweep(clasp.origin(), clasp.tip().face().opposite());
+    Shoulder shoulder = Shoulder.of(ground, crown, sweep);
+    double tip = sweep.to(clasp.tip()) + PAST;
+    List<Point> arm = arm(sweep, shoulder.begins(), tip);
+    Path whole =
+        clasp.form() == ClaspForm.BACK_ACTION ? shoulder.fromStrut(arm) : shoulder.into(arm);
+    return laid(whole, Path.smooth(arm), tip);
+  }
+
+  private List<Point> arm(Sweep sweep, double from, double to) {
+    return crown.knots(sweep.degrees(from), sweep.degrees(to), OFFSET, OFFSET);
+  }
+
+  /** Out along the crown, round, and back below itself to a tip at the end it came from. */
+  private Laid hairpin(Sweep sweep, Shoulder shoulder, double tip) {
+    double turn = HAIRPIN_TURN;
+    List<Point> arm =
+        new ArrayList<>(
+            crown.knots(
+                sweep.degrees(shoulder.begins()),
+                sweep.degrees(turn - 5),
+                HAIRPIN_INNER,
+                HAIRPIN_INNER));
+    arm.add(crown.at(sweep.degrees(turn), (HAIRPIN_INNER + HAIRPIN_OUTER) / 2));
+    arm.addAll(
+        crown.knots(
+            sweep.degrees(turn - 5), sweep.degrees(tip - PAST), HAIRPIN_OUTER, HAIRPIN_OUTER));
+    Path line = Path.smooth(arm);
+    Region body = Region.band(shoulder.into(arm), HAIRPIN_WIDTH);
+    return measured(body, line, turn);
+  }
+
+  private Laid laid(Path whole, Path line, double sweep) {
+    double root = width(CAST_ROOT, POLYMER_ROOT);
+    double tip = width(CAST_TIP, POLYMER_TIP);
+    return measured(ArmShape.along(whole, root, tip), line, sweep);
+  }
+
+  private double width(double cast, double polymer) {
+    ClaspMaterial m = clasp.material();
+    return m.isWrought() ? WIRE : m.isCast() ? cast : polymer;
+  }
+
+  private Laid measured(Region body, Path line, double sweep) {
+    double plan = line.length();
     Laid laid =
-        Laid.of(clasp, substance(clasp), centre.ribbon(root, tip).toRegion())
-            .withCentreline(centre)
-            .withTip(centre.end())
-            .with(Measure.PLAN_LENGTH, centre.length())
-            .with(Measure.ARM_LENGTH, Math.hypot(centre.length(), drop))
-            .with(Measure.ENCIRCLEMENT_DEGREES, Math.abs(sweep[1] - sweep[0]));
-    Undercut u = found.undercuts().get(clasp.tip());
-    return u == null ? laid : laid.with(Measure.UNDERCUT, u.depth());
+        Laid.of(clasp, substance(clasp.material()), body)
+            .withCentreline(line)
+            .withTip(line.end())
+            .with(Measure.PLAN_LENGTH, plan)
+            .with(
+                Measure.ARM_LENGTH,
+                new ArmHeight(ground, clasp.tooth()).retentive(plan, clasp.tip()))
+            .with(Measure.ENCIRCLEMENT_DEGREES, sweep);
+    return withUndercut(ground, clasp, laid);
   }
 
-  static Substance substance(Clasp clasp) {
-    if (clasp.material().isWrought()) {
-      return Substance.WIRE;
-    }
-    return clasp.material().isCast() ? Substance.CAST_METAL : Substance.POLYMER;
+  static Laid withUndercut(Ground ground, Clasp clasp, Laid laid) {
+    Undercut found = ground.chart().tooth(clasp.tooth()).undercuts().get(clasp.tip());
+    return found == null ? laid : laid.with(Measure.UNDERCUT, found.depth());
   }
 
-  /** From the origin along the face of the tip, as angles of the crown's frame. */
-  private static double[] faceSweep(Clasp clasp) {
-    double up = risesAlong(clasp.tip().face(), clasp.origin()) ? 1 : -1;
-    double from = contactDegrees(clasp.origin(), clasp.tip().face()) + up * SHOULDER;
-    double tip = PlacedTooth.degrees(clasp.tip());
-    boolean far = clasp.tip().end().map(e -> e != clasp.origin()).orElse(false);
-    return new double[] {from, tip + (far ? up * PAST : 0)};
-  }
-
-  /** From the origin along the other face and round the far end to the tip. */
-  private static double[] roundSweep(Clasp clasp) {
-    Face face = clasp.tip().face();
-    double up = risesAlong(face.opposite(), clasp.origin()) ? 1 : -1;
-    double start = clasp.form() == ClaspForm.BACK_ACTION ? 34 : SHOULDER;
-    double from = contactDegrees(clasp.origin(), face.opposite()) + up * start;
-    double tip = PlacedTooth.degrees(clasp.tip());
-    while (up > 0 && tip < from + 120) {
-      tip += 360;
-    }
-    while (up < 0 && tip > from - 120) {
-      tip -= 360;
-    }
-    return new double[] {from, tip};
-  }
-
-  /** Whether degrees rise when one leaves this end along this face. */
-  static boolean risesAlong(Face face, End from) {
-    return (face == Face.BUCCAL) == (from == End.MESIAL);
-  }
-
-  /** The contact's direction, counted so that the way along the face needs no jump at 360. */
-  static double contactDegrees(End end, Face along) {
-    return end == End.DISTAL ? 180 : along == Face.BUCCAL ? 0 : 360;
-  }
-
-  /** Comes from the seat of its rest over the ridge before it runs along the face. */
-  private static Path overRidge(Clasp clasp, PlacedTooth tooth, double[] sweep) {
-    double up = Math.signum(sweep[1] - sweep[0]);
-    double land = sweep[0] + up * 32;
-    Path along = tooth.rim(land, sweep[1], OFFSET);
-    Point seat = tooth.seat(RestSite.occlusal(clasp.origin()));
-    List<Point> knots = new ArrayList<>();
-    knots.add(seat);
-    knots.add(seat.towards(along.start(), 0.6).plus(
-        tooth.direction(PlacedTooth.degrees(clasp.origin())).times(0.5)));
-    knots.addAll(along.sampled(0.8));
-    return Path.smooth(knots);
+  static Substance substance(ClaspMaterial material) {
+    return material.isWrought()
+        ? Substance.WIRE
+        : material.isCast() ? Substance.CAST_METAL : Substance.POLYMER;
   }
 }

@@ -1,10 +1,7 @@
 package saddlewright.layout;
 
 import saddlewright.dentition.Arch;
-import java.util.List;
 import saddlewright.design.*;
-import saddlewright.geometry.Path;
-import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
 
 /** Hands each kind of component to the class that knows where it lies. */
@@ -22,29 +19,29 @@ final class Placement implements ComponentVisitor<Laid> {
 
   @Override
   public Laid rest(Rest rest) {
-    return RestPlacement.lay(rest, ground.tooth(rest.tooth()));
+    return new RestPlacement(ground).lay(rest);
   }
 
   @Override
   public Laid clasp(Clasp clasp) {
     return clasp.form().isOcclusallyApproaching()
-        ? OcclusalArm.lay(clasp, ground)
-        : GingivalArm.lay(clasp, ground);
+        ? new OcclusalArm(ground, clasp).lay()
+        : new GingivalArm(ground, clasp).lay();
   }
 
   @Override
   public Laid reciprocalArm(ReciprocalArm arm) {
-    return BracingPlacement.arm(arm, ground.tooth(arm.tooth()));
+    return new BracingArm(ground, arm).lay();
   }
 
   @Override
   public Laid guidePlate(GuidePlate plate) {
-    return BracingPlacement.plate(plate, ground.tooth(plate.tooth()));
+    return new GuidePlacement(ground).plate(plate);
   }
 
   @Override
   public Laid guidePlane(GuidePlane plane) {
-    return BracingPlacement.plane(plane, ground.tooth(plane.tooth()));
+    return new GuidePlacement(ground).plane(plane);
   }
 
   @Override
@@ -96,14 +93,7 @@ final class Placement implements ComponentVisitor<Laid> {
 
   @Override
   public Laid note(Note note) {
-    Laid laid = nowhere(note);
-    return note.pointsAtX().isEmpty()
-        ? laid
-        : laid.withDetails(
-            List.of(
-                Path.of(
-                    new Point(note.x(), note.y()),
-                    new Point(note.pointsAtX().get(), note.pointsAtY().get()))));
+    return NotePlacement.lay(note);
   }
 
   @Override

@@ -1,132 +1,210 @@
 package saddlewright.layout;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.dentition.End;
+import saddlewright.dentition.RestSite;
 import saddlewright.design.Rest;
 import saddlewright.geometry.Outline;
-import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
-import saddlewright.geometry.Vector;
 
-/** Lays out rests: a spoon at the marginal ridge, a crescent on the cingulum, a notch on the edge. */
+/** Lays out rests in the proportions of their seats. */
 final class RestPlacement {
-  /** Share of the buccolingual depth taken by a seat on a molar (University notes, T14; read). */
-  private static final double MOLAR_SHARE = 1.0 / 3;
-  /** The same on a premolar (T14; read). */
-  private static final double PREMOLAR_SHARE = 1.0 / 2;
-  /** Least width of the base of an occlusal seat, mm (Stratton and Wiebelt, T14; read). */
-  private static final double LEAST_BASE = 2.5;
-  /** Mesiodistal and labiolingual size of a cingulum seat, mm (McCracken's notes, T19; read). */
-  private static final double CINGULUM_LENGTH = 2.8;
-  private static final double CINGULUM_DEPTH = 2.0;
-  /** Width of an incisal notch, mm (T20; read). */
-  private static final double NOTCH_WIDTH = 2.5;
-  /** How far a rest laps over its marginal ridge to meet the strut or plate there, mm. */
-  private static final double LAP = 0.55;
+  /** Width of an occlusal rest as a share of the buccolingual depth of a molar: a third. */
+  static final double MOLAR_SHARE = 1.0 / 3;
+  /** The same for a premolar: a half. */
+  static final double PREMOLAR_SHARE = 1.0 / 2;
+  /** Mesiodistal size of a cingulum rest, mm (2.5–3). */
+  static final double CINGULUM_LENGTH = 2.75;
+  /** Labiolingual size of a cingulum rest, mm. */
+  static final double CINGULUM_WIDTH = 2;
+  /** Mesiodistal size of an incisal notch, mm. */
+  static final double NOTCH_LENGTH = 2.5;
 
-  private RestPlacement() {}
+  /** Reach from the ridge to the apex as a share of the mesiodistal width (from memory). */
+  private static final double MOLAR_REACH = 0.34;
+  private static final double PREMOLAR_REACH = 0.4;
+  /** How far an extended rest goes past the centre, as a share of half the mesiodistal width. */
+  private static final double PAST_CENTRE = 0.22;
+  /** How far a rest reaches out over a free marginal ridge to meet metal beside it, mm. */
+  private static final double OVER_RIDGE = 0.45;
 
-  static Laid lay(Rest rest, PlacedTooth tooth) {
+  private final Ground ground;
+
+  RestPlacement(Ground ground) {
+    this.ground = ground;
+  }
+
+  Laid lay(Rest rest) {
+    PlacedTooth tooth = ground.tooth(rest.tooth());
     return switch (rest.site()) {
-      case MESIAL_OCCLUSAL, DISTAL_OCCLUSAL -> occlusal(rest, tooth, rest.site().end().get());
+      case MESIAL_OCCLUSAL -> occlusal(rest, tooth, End.MESIAL);
+      case DISTAL_OCCLUSAL -> occlusal(rest, tooth, End.DISTAL);
       case CINGULUM -> cingulum(rest, tooth);
-      case MESIAL_INCISAL, DISTAL_INCISAL -> incisal(rest, tooth, rest.site().end().get());
+      case MESIAL_INCISAL -> incisal(rest, tooth, End.MESIAL);
+      case DISTAL_INCISAL -> incisal(rest, tooth, End.DISTAL);
     };
   }
 
-  private static Laid occlusal(Rest rest, PlacedTooth tooth, End end) {
-    double depth = 2 * tooth.halfDepth();
-    double share = rest.tooth().isMolar() ? MOLAR_SHARE : PREMOLAR_SHARE;
-    double width = Math.min(depth * 0.55, Math.max(LEAST_BASE, share * depth));
-    double length =
+  private Laid occlusal(Rest rest, PlacedTooth t, End end) {
+    CrownContour crown = CrownContour.of(t);
+    boolean molar = t.tooth().isMolar();
+    double width = (molar ? MOLAR_SHARE : PREMOLAR_SHARE) * 2 * t.halfDepth();
+    double ridge = t.centre().distanceTo(crown.at(PlacedTooth.degrees(end), 0));
+    double reach = (molar ? MOLAR_REACH : PREMOLAR_REACH) * 2 * t.halfWidth();
+    Base base = new Base(crown, end, width, ridge);
+    List<Point> knots =
         switch (rest.form()) {
-          case STANDARD, EMBRASURE -> Math.min(width, tooth.halfWidth() * 0.95);
-          case EXTENDED -> tooth.halfWidth() * 1.25;
-          case DOUBLE -> 2 * tooth.halfWidth();
+          case STANDARD -> spoon(base, over(t, end), reach);
+          case EXTENDED -> {
+            reach = ridge + PAST_CENTRE * t.halfWidth();
+            yield spoon(base, over(t, end), reach);
+          }
+          case DOUBLE -> {
+            reach = 2 * t.halfWidth();
+            Base far =
+                new Base(crown, end.opposite(), width, 2 * t.halfWidth() - ridge);
+            yield through(base, over(t, end), far, over(t, end.opposite()));
+          }
+          case EMBRASURE -> embrasure(base, reach);
         };
-    double lap = rest.form() == Rest.Form.EMBRASURE ? LAP + 0.25 : LAP;
-    Frame f = new Frame(tooth.contact(end), tooth.direction(PlacedTooth.degrees(end)).negated(), tooth.buccal());
-    double h = width / 2;
-    List<Point> knots =
-        rest.form() == Rest.Form.DOUBLE
-            ? List.of(
-                f.at(-lap, -0.75 * h),
-                f.at(-lap, 0.75 * h),
-                f.at(0.5, h),
-                f.at(length * 0.3, 0.55 * h),
-                f.at(length * 0.7, 0.55 * h),
-                f.at(length - 0.5, h),
-                f.at(length + lap, 0.75 * h),
-                f.at(length + lap, -0.75 * h),
-                f.at(length - 0.5, -h),
-                f.at(length * 0.7, -0.55 * h),
-                f.at(length * 0.3, -0.55 * h),
-                f.at(0.5, -h))
-            : List.of(
-                f.at(-lap, -0.75 * h),
-                f.at(-lap, 0.75 * h),
-                f.at(0.45, h),
-                f.at(length * 0.62, 0.68 * h),
-                f.at(length * 0.93, 0.3 * h),
-                f.at(length * 0.93, -0.3 * h),
-                f.at(length * 0.62, -0.68 * h),
-                f.at(0.45, -h));
-    return Laid.of(rest, Substance.CAST_METAL, Outline.smooth(knots).toRegion())
-        .withDetails(List.of(Path.of(f.at(0.2, 0), f.at(length * 0.8, 0))))
-        .with(Measure.WIDTH, width)
-        .with(Measure.LENGTH, length);
+    return measured(rest, knots, reach, width);
   }
 
-  private static Laid cingulum(Rest rest, PlacedTooth tooth) {
-    Frame f = new Frame(tooth.rim(270), tooth.buccal(), tooth.mesial());
-    double h = Math.min(CINGULUM_LENGTH / 2, tooth.halfWidth() * 0.62);
-    double d = Math.min(CINGULUM_DEPTH, tooth.halfDepth() * 0.95);
-    List<Point> knots =
-        List.of(
-            f.at(-0.35, 0),
-            f.at(-0.1, 0.6 * h),
-            f.at(0.55, h),
-            f.at(d * 0.62, 0.82 * h),
-            f.at(d, 0),
-            f.at(d * 0.62, -0.82 * h),
-            f.at(0.55, -h),
-            f.at(-0.1, -0.6 * h));
-    return Laid.of(rest, Substance.CAST_METAL, Outline.smooth(knots).toRegion())
-        .withDetails(
-            List.of(
-                Path.smooth(
-                    List.of(f.at(0.45, 0.7 * h), f.at(d * 0.7, 0), f.at(0.45, -0.7 * h)))))
-        .with(Measure.WIDTH, d)
-        .with(Measure.LENGTH, 2 * h);
+  private double over(PlacedTooth t, End end) {
+    return Beside.stands(ground, t.tooth(), end) ? 0 : OVER_RIDGE;
   }
 
-  private static Laid incisal(Rest rest, PlacedTooth tooth, End end) {
+  /** Rounded triangle with its base on the marginal ridge and its apex towards the centre. */
+  private static List<Point> spoon(Base base, double over, double reach) {
+    List<Point> out = new ArrayList<>(base.across(over));
+    double w = base.width;
+    out.add(base.inside(0.42 * reach, 0.43 * w));
+    out.add(base.inside(0.78 * reach, 0.27 * w));
+    out.add(base.inside(reach, 0));
+    out.add(base.inside(0.78 * reach, -0.27 * w));
+    out.add(base.inside(0.42 * reach, -0.43 * w));
+    return out;
+  }
+
+  /** From one marginal ridge through the fissure to the other. */
+  private static List<Point> through(Base near, double overNear, Base far, double overFar) {
+    List<Point> out = new ArrayList<>(near.across(overNear));
+    double w = near.width;
+    double middle = near.ridge;
+    out.add(near.inside(0.34 * middle, 0.42 * w));
+    out.add(near.inside(middle, 0.27 * w));
+    out.add(far.inside(0.34 * far.ridge, 0.42 * w));
+    List<Point> other = new ArrayList<>(far.across(overFar));
+    Collections.reverse(other);
+    out.addAll(other);
+    out.add(far.inside(0.34 * far.ridge, -0.42 * w));
+    out.add(near.inside(middle, -0.27 * w));
+    out.add(near.inside(0.34 * middle, -0.42 * w));
+    return out;
+  }
+
+  /** A spoon that runs on over the contact and widens into the lingual embrasure. */
+  private static List<Point> embrasure(Base base, double reach) {
+    List<Point> out = new ArrayList<>();
+    double w = base.width;
+    out.add(base.rim(-44, 0.75));
+    out.add(base.rim(-24, 0.6));
+    out.add(base.rim(0, 0.5));
+    out.add(base.rim(24, 0.6));
+    out.add(base.rim(27, -0.35));
+    out.add(base.inside(0.5 * reach, 0.42 * w));
+    out.add(base.inside(0.8 * reach, 0.25 * w));
+    out.add(base.inside(reach, 0));
+    out.add(base.inside(0.8 * reach, -0.27 * w));
+    out.add(base.inside(0.5 * reach, -0.46 * w));
+    out.add(base.rim(-42, -0.35));
+    return out;
+  }
+
+  /** A crescent on the cingulum, with its peak towards the incisal edge. */
+  private static Laid cingulum(Rest rest, PlacedTooth t) {
+    double half = CINGULUM_LENGTH / 2;
+    double deep = CINGULUM_WIDTH / 2;
+    double[][] shape = {
+      {half, -0.55 * deep}, {0.62 * half, 0.42 * deep}, {0, deep}, {-0.62 * half, 0.42 * deep},
+      {-half, -0.55 * deep}, {-0.8 * half, -deep}, {0, -0.72 * deep}, {0.8 * half, -deep}
+    };
+    Point seat = t.seat(RestSite.CINGULUM);
+    return measured(rest, inCrown(t, seat, shape), CINGULUM_LENGTH, CINGULUM_WIDTH);
+  }
+
+  /** A notch over the incisal edge beside its corner, running down the lingual side. */
+  private static Laid incisal(Rest rest, PlacedTooth t, End end) {
     double sign = end == End.MESIAL ? 1 : -1;
-    double m = sign * Math.max(0.3, 1 - 2.2 / tooth.halfWidth() / 2 - 0.1);
-    Vector inward = tooth.buccal();
-    Point edge = tooth.at(m, 0.15);
-    Frame f = new Frame(edge, inward, tooth.mesial());
-    double h = Math.min(NOTCH_WIDTH / 2, tooth.halfWidth() * 0.4);
-    double back = edge.distanceTo(tooth.rim(sign > 0 ? 300 : 240)) * 0.95;
-    List<Point> knots =
-        List.of(
-            f.at(-back, -0.7 * h),
-            f.at(-back * 0.4, -0.9 * h),
-            f.at(0.5, -h),
-            f.at(0.9, 0),
-            f.at(0.5, h),
-            f.at(-back * 0.4, 0.9 * h),
-            f.at(-back, 0.7 * h));
-    return Laid.of(rest, Substance.CAST_METAL, Outline.smooth(knots).toRegion())
-        .with(Measure.WIDTH, 2 * h)
-        .with(Measure.LENGTH, back + 0.9);
+    double half = NOTCH_LENGTH / 2;
+    double middle = Math.max(0.25 * t.halfWidth(), t.halfWidth() - half - 0.45);
+    Point seat = t.at(sign * middle / t.halfWidth(), 0);
+    double front = 0.3 * t.halfDepth();
+    double back = -0.42 * t.halfDepth();
+    double[][] shape = {
+      {0.82 * half, front}, {-0.82 * half, front}, {-half, 0.5 * (front + back)},
+      {-0.7 * half, back}, {0.7 * half, back}, {half, 0.5 * (front + back)}
+    };
+    for (double[] p : shape) {
+      p[0] *= sign;
+    }
+    return measured(rest, inCrown(t, seat, shape), NOTCH_LENGTH, front - back);
   }
 
-  /** A local frame: along leads into the crown, across is at a right angle to it. */
-  private record Frame(Point origin, Vector along, Vector across) {
-    Point at(double s, double b) {
-      return origin.plus(along.times(s)).plus(across.times(b));
+  /** Points at mm towards mesial and buccal from the seat, drawn in where the crown is smaller. */
+  private static List<Point> inCrown(PlacedTooth t, Point seat, double[][] shape) {
+    List<Point> out = new ArrayList<>();
+    for (double[] p : shape) {
+      Point q = seat.plus(t.mesial().times(p[0])).plus(t.buccal().times(p[1]));
+      for (int i = 0; i < 12 && !t.outline().contains(seat.towards(q, 1.12)); i++) {
+        q = seat.towards(q, 0.9);
+      }
+      out.add(q);
+    }
+    return out;
+  }
+
+  private static Laid measured(Rest rest, List<Point> knots, double length, double width) {
+    return Laid.of(rest, Substance.CAST_METAL, Outline.smooth(knots).toRegion())
+        .with(Measure.LENGTH, length)
+        .with(Measure.WIDTH, width);
+  }
+
+  /**
+   * The marginal ridge on which an occlusal rest has its base.
+   *
+   * @param width of the rest in mm
+   * @param ridge distance of the ridge from the centre of the crown, mm
+   */
+  private record Base(CrownContour crown, End end, double width, double ridge) {
+
+    /** Across the ridge from lingual to buccal, moved outwards by so much. */
+    List<Point> across(double over) {
+      double half = Math.toDegrees(Math.atan2(0.47 * width, ridge));
+      return List.of(
+          inside(0.16 * ridge, -0.5 * width),
+          rim(-0.86 * half, over - 0.12),
+          rim(0, over),
+          rim(0.86 * half, over - 0.12),
+          inside(0.16 * ridge, 0.5 * width));
+    }
+
+    /** So many degrees from the contact towards buccal, and mm outside the rim. */
+    Point rim(double towardsBuccal, double offset) {
+      double sign = end == End.MESIAL ? 1 : -1;
+      return crown.at(PlacedTooth.degrees(end) + sign * towardsBuccal, offset);
+    }
+
+    /** So many mm in from the ridge, and mm towards buccal. */
+    Point inside(double in, double buccal) {
+      PlacedTooth t = crown.tooth();
+      double sign = end == End.MESIAL ? 1 : -1;
+      return t.centre()
+          .plus(t.mesial().times(sign * (ridge - in)))
+          .plus(t.buccal().times(buccal));
     }
   }
 }

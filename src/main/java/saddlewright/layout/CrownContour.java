@@ -1,0 +1,143 @@
+package saddlewright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import saddlewright.archform.PlacedTooth;
+import saddlewright.geometry.Path;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Vector;
+
+/**
+ * The rim of a crown as a clasp arm sees it: distances from the centre in the directions of the
+ * crown's own frame, with the grooves between cusps bridged.
+ *
+ * <p>Directions are degrees of the frame of {@link PlacedTooth}, offsets millimetres outwards.
+ */
+final class CrownContour {
+  private static final int BINS = 72;
+  private static final double STEP = 360.0 / BINS;
+  /** Longest turn between two knots of a curve along the rim, degrees. */
+  private static final double KNOT = 9;
+
+  private final PlacedTooth tooth;
+  private final double[] radius;
+
+  private CrownContour(PlacedTooth tooth, double[] radius) {
+    this.tooth = tooth;
+    this.radius = radius;
+  }
+
+  static CrownContour of(PlacedTooth tooth) {
+    return new CrownContour(tooth, smoothed(radii(tooth)));
+  }
+
+  PlacedTooth tooth() {
+    return tooth;
+  }
+
+  /** The point in a direction, moved outwards along the normal of the rim. */
+  Point at(double degrees, double offset) {
+    double r = radius(degrees);
+    double slope = (radius(degrees + 4) - radius(degrees - 4)) / Math.toRadians(8);
+    Vector out = tooth.direction(degrees);
+    Vector on = tooth.direction(degrees + 90);
+    Vector normal = out.times(r).minus(on.times(slope)).unit();
+    return tooth.centre().plus(out.times(r)).plus(normal.times(offset));
+  }
+
+  /** The run of the rim there, towards rising angles. */
+  Vector along(double degrees) {
+    return at(degrees - 4, 0).to(at(degrees + 4, 0)).unit();
+  }
+
+  /** The normal of the rim there, outwards. */
+  Vector outward(double degrees) {
+    return at(degrees, 0).to(at(degrees, 1));
+  }
+
+  /** The knots of a curve outside the rim whose offset changes evenly from start to end. */
+  List<Point> knots(double from, double to, double offsetFrom, double offsetTo) {
+    int n = Math.max(2, (int) Math.ceil(Math.abs(to - from) / KNOT));
+    List<Point> out = new ArrayList<>(n + 1);
+    for (int i = 0; i <= n; i++) {
+      double share = (double) i / n;
+      out.add(at(from + (to - from) * share, offsetFrom + (offsetTo - offsetFrom) * share));
+    }
+    return out;
+  }
+
+  Path path(double from, double to, double offset) {
+    return Path.smooth(knots(from, to, offset, offset));
+  }
+
+  /** The direction reached by going a distance in mm along the rim; negative goes back. */
+  double walked(double from, double mm) {
+    double here = from;
+    double left = Math.abs(mm);
+    double turn = Math.signum(mm) * 2;
+    Point p = at(here, 0);
+    while (left > 0 && Math.abs(here - from) < 170) {
+      Point q = at(here + turn, 0);
+      double d = Math.max(1e-3, p.distanceTo(q));
+      here += turn * Math.min(1, left / d);
+      left -= d;
+      p = q;
+    }
+    return here;
+  }
+
+  private double radius(double degrees) {
+    double at = degrees / STEP;
+    int low = (int) Math.floor(at);
+    double share = at - low;
+    int i = Math.floorMod(low, BINS);
+    return radius[i] * (1 - share) + radius[(i + 1) % BINS] * share;
+  }
+
+  private static double[] radii(PlacedTooth t) {
+    List<Point> points = t.outline().points();
+    int n = points.size();
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] bin = new double[n];
+    for (int i = 0; i < n; i++) {
+      Vector v = t.centre().to(points.get(i));
+      x[i] = v.dot(t.mesial());
+      y[i] = v.dot(t.buccal());
+      bin[i] = Math.toDegrees(Math.atan2(y[i], x[i])) / STEP;
+    }
+    double[] r = new double[BINS];
+    for (int i = 0; i < n; i++) {
+      int k = (i + 1) % n;
+      double turn = bin[k] - bin[i];
+      turn -= BINS * Math.rint(turn / BINS);
+      double lo = turn >= 0 ? bin[i] : bin[i] + turn;
+      double hi = turn >= 0 ? bin[i] + turn : bin[i];
+      for (int b = (int) Math.ceil(lo); b <= hi; b++) {
+        double a = Math.toRadians(b * STEP);
+        double cos = Math.cos(a);
+        double sin = Math.sin(a);
+        double dx = x[k] - x[i];
+        double dy = y[k] - y[i];
+        double det = cos * dy - sin * dx;
+        double hit =
+            Math.abs(det) < 1e-12 ? Math.hypot(x[i], y[i]) : (x[i] * dy - y[i] * dx) / det;
+        int slot = Math.floorMod(b, BINS);
+        r[slot] = Math.max(r[slot], hit);
+      }
+    }
+    for (int i = 0; i < BINS; i++) {
+      r[i] = Math.max(r[i], 0.05);
+    }
+    return r;
+  }
+
+  private static double[] smoothed(double[] r) {
+    double[] out = new double[BINS];
+    for (int i = 0; i < BINS; i++) {
+      double near = (r[(i + BINS - 1) % BINS] + 2 * r[i] + r[(i + 1) % BINS]) / 4;
+      out[i] = Math.max(near, r[i] - 0.05);
+    }
+    return out;
+  }
+}
