@@ -9,7 +9,6 @@ import saddlewright.design.Subject;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
-import saddlewright.geometry.Vector;
 import saddlewright.layout.Laid;
 
 /**
@@ -41,9 +40,7 @@ final class CastPartDrawer {
     out.add(
         new Mark.Stroke(
             Layer.COMPONENTS, Ink.INDIRECT, subject, edges(), false, 0.42, INDIRECT_DASH));
-    Vector inward = tooth.buccal().negated();
-    Point beside =
-        tooth.centre().plus(inward.times(tooth.halfDepth() + LETTERS * 0.75));
+    Point beside = tooth.rimOut(90, LETTERS);
     out.add(
         new Mark.Label(
             Layer.LABELS, Ink.INDIRECT, subject, "IR", beside, LETTERS, Mark.Align.MIDDLE, true));

@@ -18,7 +18,7 @@ import saddlewright.layout.Laid;
  * polymer is light inside.
  */
 final class ClaspDrawer {
-  private static final double OUTLINE_WIDTH = 0.22;
+  private static final double OUTLINE_WIDTH = 0.17;
   private static final double HEAD_LENGTH = 1.9;
   private static final double HEAD_DEPTH = 1.25;
   private static final double HEAD_AHEAD = 0.45;
@@ -39,27 +39,33 @@ final class ClaspDrawer {
       return out;
     }
     boolean polymer = !clasp.material().isCast() && !clasp.material().isWrought();
+    List<Outline> head =
+        laid.centreline().map(line -> head(line, tooth, clasp)).stream().toList();
+    // All outlines first and then all fills, so that arm and arrowhead are one shape.
+    out.add(outline(rings));
+    out.add(outline(head));
+    out.add(fill(polymer ? Ink.PAPER : Ink.RETENTIVE, rings, 1));
     if (polymer) {
-      out.add(new Mark.Fill(Layer.COMPONENTS, Ink.PAPER, subject, rings, 1));
+      out.add(fill(Ink.RETENTIVE, rings, 0.35));
     }
-    out.add(new Mark.Fill(Layer.COMPONENTS, Ink.RETENTIVE, subject, rings, polymer ? 0.35 : 1));
-    out.add(
-        stroke(
-            polymer ? Ink.RETENTIVE : Ink.METAL_LINE,
-            rings.stream().map(Outline::toPath).toList(),
-            polymer ? 0.3 : OUTLINE_WIDTH));
-    laid.centreline()
-        .ifPresent(
-            line -> {
-              if (clasp.material().isWrought() && line.length() > 2) {
-                Path glint = line.between(0.5, line.length() - HEAD_LENGTH);
-                out.add(stroke(Ink.PAPER, List.of(glint), GLINT_WIDTH));
-              }
-              Outline head = head(line, tooth, clasp);
-              out.add(new Mark.Fill(Layer.COMPONENTS, Ink.RETENTIVE, subject, List.of(head), 1));
-              out.add(stroke(Ink.METAL_LINE, List.of(head.toPath()), OUTLINE_WIDTH));
-            });
+    out.add(fill(Ink.RETENTIVE, head, 1));
+    if (clasp.material().isWrought()) {
+      laid.centreline()
+          .filter(line -> line.length() > 2 * HEAD_LENGTH)
+          .ifPresent(line -> out.add(glint(line)));
+    }
     return out;
+  }
+
+  private Mark glint(Path line) {
+    return new Mark.Stroke(
+        Layer.COMPONENTS,
+        Ink.PAPER,
+        subject,
+        List.of(line.between(0.5, line.length() - HEAD_LENGTH)),
+        false,
+        GLINT_WIDTH,
+        List.of());
   }
 
   /** Half an arrowhead at the tip, barbed towards the tooth, or away from the origin of an upright. */
@@ -82,7 +88,18 @@ final class ClaspDrawer {
             back.plus(ahead.times(0.35)).minus(side.times(0.15))));
   }
 
-  private Mark stroke(Ink ink, List<Path> lines, double width) {
-    return new Mark.Stroke(Layer.COMPONENTS, ink, subject, lines, false, width, List.of());
+  private Mark outline(List<Outline> rings) {
+    return new Mark.Stroke(
+        Layer.COMPONENTS,
+        Ink.METAL_LINE,
+        subject,
+        rings.stream().map(Outline::toPath).toList(),
+        true,
+        2 * OUTLINE_WIDTH,
+        List.of());
+  }
+
+  private Mark fill(Ink ink, List<Outline> rings, double opacity) {
+    return new Mark.Fill(Layer.COMPONENTS, ink, subject, rings, opacity);
   }
 }

@@ -150,8 +150,11 @@ final class Key {
             at.plus(new Vector(SAMPLE, 0.2)));
     List<Mark> out = new ArrayList<>();
     Outline body = arrow ? centre.ribbon(1.3, 0.6) : centre.ribbon(1.1, 1.1);
-    out.add(new Mark.Fill(Layer.LABELS, ink, Optional.empty(), List.of(body), 1));
-    if (arrow) {
+    out.add(
+        new Mark.Fill(Layer.LABELS, ink, Optional.empty(), List.of(body), arrow ? 1 : 0.4));
+    if (!arrow) {
+      out.add(stroke(ink, 0.25, List.of(body.toPath()), List.of()));
+    } else {
       Point tip = centre.end();
       Vector t = centre.tangentAt(centre.length());
       Outline half =

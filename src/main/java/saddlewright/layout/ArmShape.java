@@ -9,7 +9,8 @@ import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
-/** The area of an arm drawn along a curve, its width changing evenly, with rounded ends. */
+/** The area of an arm drawn along a curve, its width changing evenly, square at its
+ * root and rounded at its end. */
 final class ArmShape {
   private static final double STEP_MM = 0.4;
   private static final int NOSE = 4;
@@ -29,7 +30,6 @@ final class ArmShape {
     Point before = path.at(0);
     Point here = before;
     Vector along = path.tangentAt(0);
-    nose(left, right, here, along.negated(), atStart / 2);
     for (int i = 0; i <= n; i++) {
       double share = (double) i / n;
       Point next = path.at(Math.min(1, (i + 1.0) / n) * length);
@@ -52,17 +52,5 @@ final class ArmShape {
     Collections.reverse(right);
     ring.addAll(right);
     return Outline.of(ring);
-  }
-
-  /** Points round the start, half on each side. */
-  private static void nose(
-      List<Point> left, List<Point> right, Point at, Vector ahead, double radius) {
-    for (int i = 0; i < NOSE; i++) {
-      double turn = Math.PI / 2 * i / NOSE;
-      right.add(at.plus(ahead.turned(turn).times(radius)));
-      if (i > 0) {
-        left.add(at.plus(ahead.turned(-turn).times(radius)));
-      }
-    }
   }
 }

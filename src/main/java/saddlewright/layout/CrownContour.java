@@ -16,6 +16,10 @@ import saddlewright.geometry.Vector;
 final class CrownContour {
   private static final int BINS = 72;
   private static final double STEP = 360.0 / BINS;
+  private static final int PASSES = 6;
+  /** How far a groove may be bridged, and a prominence cut, in mm. */
+  private static final double BRIDGED = 0.3;
+  private static final double CUT = 0.08;
   /** Longest turn between two knots of a curve along the rim, degrees. */
   private static final double KNOT = 9;
 
@@ -95,49 +99,24 @@ final class CrownContour {
   }
 
   private static double[] radii(PlacedTooth t) {
-    List<Point> points = t.outline().points();
-    int n = points.size();
-    double[] x = new double[n];
-    double[] y = new double[n];
-    double[] bin = new double[n];
-    for (int i = 0; i < n; i++) {
-      Vector v = t.centre().to(points.get(i));
-      x[i] = v.dot(t.mesial());
-      y[i] = v.dot(t.buccal());
-      bin[i] = Math.toDegrees(Math.atan2(y[i], x[i])) / STEP;
-    }
     double[] r = new double[BINS];
-    for (int i = 0; i < n; i++) {
-      int k = (i + 1) % n;
-      double turn = bin[k] - bin[i];
-      turn -= BINS * Math.rint(turn / BINS);
-      double lo = turn >= 0 ? bin[i] : bin[i] + turn;
-      double hi = turn >= 0 ? bin[i] + turn : bin[i];
-      for (int b = (int) Math.ceil(lo); b <= hi; b++) {
-        double a = Math.toRadians(b * STEP);
-        double cos = Math.cos(a);
-        double sin = Math.sin(a);
-        double dx = x[k] - x[i];
-        double dy = y[k] - y[i];
-        double det = cos * dy - sin * dx;
-        double hit =
-            Math.abs(det) < 1e-12 ? Math.hypot(x[i], y[i]) : (x[i] * dy - y[i] * dx) / det;
-        int slot = Math.floorMod(b, BINS);
-        r[slot] = Math.max(r[slot], hit);
-      }
-    }
     for (int i = 0; i < BINS; i++) {
-      r[i] = Math.max(r[i], 0.05);
+      r[i] = Math.max(0.05, t.centre().distanceTo(t.rim(i * STEP)));
     }
     return r;
   }
 
+  /** Evened out over a groove's width, but never far inside the crown. */
   private static double[] smoothed(double[] r) {
-    double[] out = new double[BINS];
-    for (int i = 0; i < BINS; i++) {
-      double near = (r[(i + BINS - 1) % BINS] + 2 * r[i] + r[(i + 1) % BINS]) / 4;
-      out[i] = Math.max(near, r[i] - 0.05);
+    double[] now = r;
+    for (int pass = 0; pass < PASSES; pass++) {
+      double[] next = new double[BINS];
+      for (int i = 0; i < BINS; i++) {
+        double near = (now[(i + BINS - 1) % BINS] + now[i] + now[(i + 1) % BINS]) / 3;
+        next[i] = Math.min(r[i] + BRIDGED, Math.max(near, r[i] - CUT));
+      }
+      now = next;
     }
-    return out;
+    return now;
   }
 }

@@ -26,10 +26,10 @@ final class GingivalArm {
   static final double RUN_DEPTH = 4;
   /** Where the arm begins, mm along from the contact at its origin. */
   static final double BEGINS = 7;
-  static final double ROOT_WIDTH = 1.7;
-  static final double UPRIGHT_WIDTH = 1.15;
+  static final double ROOT_WIDTH = 1.5;
+  static final double UPRIGHT_WIDTH = 1.05;
   /** Width in plan of a foot, mm, and how far its centreline lies outside the crown. */
-  static final double FOOT_WIDTH = 0.85;
+  static final double FOOT_WIDTH = 0.8;
   static final double FOOT_OFFSET = 0.3;
   /** Contact of an I-bar, mm mesiodistally (2–3). */
   static final double I_CONTACT = 2;
@@ -40,7 +40,7 @@ final class GingivalArm {
 
   private static final double TURN = 2.1;
   /** Direction in which the run of the margin is judged, mm to each side. */
-  private static final double CHORD = 1.6;
+  private static final double CHORD = 3;
   /** Farthest saddle or connector that the root is brought to, mm. */
   private static final double SEEKS = 6;
 
@@ -140,7 +140,8 @@ final class GingivalArm {
       End far = over.tooth().endTowards(tooth.tooth()).opposite();
       home = far == End.MESIAL ? over.mesial() : over.mesial().negated();
     }
-    double along = next.isPresent() ? BEGINS - over.halfWidth() : over.halfWidth() + BEGINS;
+    double along =
+        next.isPresent() ? begins(over) - over.halfWidth() : over.halfWidth() + BEGINS;
     double depth = outwards * (over.halfDepth() + RUN_DEPTH);
     Point free =
         over.centre().plus(home.times(along)).plus(over.buccal().times(depth));
@@ -148,6 +149,15 @@ final class GingivalArm {
         .filter(r -> !r.contains(free) && r.distanceTo(free) < SEEKS)
         .map(r -> inTo(r, free))
         .orElse(free);
+  }
+
+  /** Along from the contact; in a saddle of one tooth not past its middle. */
+  private double begins(PlacedTooth over) {
+    boolean bounded =
+        Beside.place(ground, over.tooth(), over.tooth().endTowards(tooth.tooth()).opposite())
+            .filter(p -> ground.chart().stands(p.tooth()))
+            .isPresent();
+    return bounded ? Math.min(BEGINS, 0.9 * over.halfWidth()) : BEGINS;
   }
 
   private Point inTo(Region metal, Point free) {

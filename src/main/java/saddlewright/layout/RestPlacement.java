@@ -110,10 +110,10 @@ final class RestPlacement {
   private static List<Point> embrasure(Base base, double reach) {
     List<Point> out = new ArrayList<>();
     double w = base.width;
-    out.add(base.rim(-44, 0.75));
-    out.add(base.rim(-24, 0.6));
-    out.add(base.rim(0, 0.5));
-    out.add(base.rim(24, 0.6));
+    out.add(base.rim(-42, 0.4));
+    out.add(base.rim(-22, 0.3));
+    out.add(base.rim(0, 0.08));
+    out.add(base.rim(22, 0.2));
     out.add(base.rim(27, -0.35));
     out.add(base.inside(0.5 * reach, 0.42 * w));
     out.add(base.inside(0.8 * reach, 0.25 * w));
@@ -129,8 +129,8 @@ final class RestPlacement {
     double half = CINGULUM_LENGTH / 2;
     double deep = CINGULUM_WIDTH / 2;
     double[][] shape = {
-      {half, -0.55 * deep}, {0.62 * half, 0.42 * deep}, {0, deep}, {-0.62 * half, 0.42 * deep},
-      {-half, -0.55 * deep}, {-0.8 * half, -deep}, {0, -0.72 * deep}, {0.8 * half, -deep}
+      {half, -0.5 * deep}, {0.6 * half, 0.55 * deep}, {0, deep}, {-0.6 * half, 0.55 * deep},
+      {-half, -0.5 * deep}, {-0.74 * half, -deep}, {0, -0.62 * deep}, {0.74 * half, -deep}
     };
     Point seat = t.seat(RestSite.CINGULUM);
     return measured(rest, inCrown(t, seat, shape), CINGULUM_LENGTH, CINGULUM_WIDTH);
@@ -154,17 +154,30 @@ final class RestPlacement {
     return measured(rest, inCrown(t, seat, shape), NOTCH_LENGTH, front - back);
   }
 
-  /** Points at mm towards mesial and buccal from the seat, drawn in where the crown is smaller. */
+  /**
+   * Points at mm towards mesial and buccal from the seat; the whole shape is moved towards the middle
+   * of the crown, and at last made smaller, until it lies inside.
+   */
   private static List<Point> inCrown(PlacedTooth t, Point seat, double[][] shape) {
-    List<Point> out = new ArrayList<>();
-    for (double[] p : shape) {
-      Point q = seat.plus(t.mesial().times(p[0])).plus(t.buccal().times(p[1]));
-      for (int i = 0; i < 12 && !t.outline().contains(seat.towards(q, 1.12)); i++) {
-        q = seat.towards(q, 0.9);
-      }
-      out.add(q);
+    List<Point> out = placed(t, seat, shape, 1);
+    for (int i = 1; i <= 12 && !inside(t, out); i++) {
+      double share = Math.min(0.6, 0.1 * i);
+      out = placed(t, seat.towards(t.centre(), share), shape, i <= 6 ? 1 : 1 - 0.1 * (i - 6));
     }
     return out;
+  }
+
+  private static List<Point> placed(PlacedTooth t, Point seat, double[][] shape, double scale) {
+    List<Point> out = new ArrayList<>();
+    for (double[] p : shape) {
+      out.add(
+          seat.plus(t.mesial().times(p[0] * scale)).plus(t.buccal().times(p[1] * scale)));
+    }
+    return out;
+  }
+
+  private static boolean inside(PlacedTooth t, List<Point> points) {
+    return points.stream().allMatch(p -> t.outline().contains(t.centre().towards(p, 1.06)));
   }
 
   private static Laid measured(Rest rest, List<Point> knots, double length, double width) {

@@ -36,8 +36,8 @@ final class Shoulder {
   /** From the marginal ridge round the corner, and on along an arm. */
   Path into(List<Point> arm) {
     List<Point> knots = new ArrayList<>();
-    knots.add(crown.at(sweep.degrees(neighbour ? 12 : 5), -0.9));
-    knots.add(crown.at(sweep.degrees(neighbour ? 23 : 10), -0.1));
+    knots.add(crown.at(sweep.degrees(neighbour ? 14 : 5), neighbour ? -0.45 : 0.1));
+    knots.add(crown.at(sweep.degrees(neighbour ? 24 : 11), neighbour ? 0.1 : 0.35));
     knots.addAll(arm);
     return Path.smooth(knots);
   }
