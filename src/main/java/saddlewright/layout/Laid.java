@@ -43,6 +43,10 @@ public record Laid(
         component, substance, body, Optional.empty(), Optional.empty(), List.of(), Map.of());
   }
 
+  public Laid withBody(Region other) {
+    return new Laid(component, substance, other, centreline, tip, details, measures);
+  }
+
   public Laid withCentreline(Path path) {
     return new Laid(component, substance, body, Optional.of(path), tip, details, measures);
   }

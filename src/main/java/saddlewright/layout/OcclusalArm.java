@@ -30,7 +30,7 @@ final class OcclusalArm {
   static final double POLYMER_TIP = 1.2;
 
   /** How far past the middle of its zone a tip ends, degrees of sweep. */
-  private static final double PAST = 7;
+  private static final double PAST = 11;
   /** Sweep at which an arm that must come back to its own end turns, at least, degrees. */
   private static final double HAIRPIN_TURN = 112;
   private static final double HAIRPIN_INNER = 0.24;

@@ -6,9 +6,12 @@ import java.util.List;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.dentition.End;
 import saddlewright.dentition.RestSite;
+import saddlewright.design.GuidePlate;
 import saddlewright.design.Rest;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Point;
+import saddlewright.geometry.Region;
+import saddlewright.geometry.Vector;
 
 /** Lays out rests in the proportions of their seats. */
 final class RestPlacement {
@@ -30,6 +33,11 @@ final class RestPlacement {
   private static final double PAST_CENTRE = 0.22;
   /** How far a rest reaches out over a free marginal ridge to meet metal beside it, mm. */
   private static final double OVER_RIDGE = 0.45;
+
+  /** How far a cingulum rest reaches out over the lingual rim to meet metal there, mm. */
+  private static final double OVER_CINGULUM = 0.25;
+  private static final double LINGUAL = 270;
+  private static final double LINK_WIDTH = 1.3;
 
   private final Ground ground;
 
@@ -124,16 +132,41 @@ final class RestPlacement {
     return out;
   }
 
-  /** A crescent on the cingulum, with its peak towards the incisal edge. */
-  private static Laid cingulum(Rest rest, PlacedTooth t) {
-    double half = CINGULUM_LENGTH / 2;
-    double deep = CINGULUM_WIDTH / 2;
+  /** A crescent on the cingulum, with its peak towards the incisal edge, down to the lingual rim. */
+  private Laid cingulum(Rest rest, PlacedTooth t) {
+    CrownContour crown = CrownContour.of(t);
+    double half = Math.min(CINGULUM_LENGTH / 2, 0.6 * t.halfWidth());
+    double peak = OVER_CINGULUM - Math.min(CINGULUM_WIDTH, 0.9 * t.halfDepth());
     double[][] shape = {
-      {half, -0.5 * deep}, {0.6 * half, 0.55 * deep}, {0, deep}, {-0.6 * half, 0.55 * deep},
-      {-half, -0.5 * deep}, {-0.74 * half, -deep}, {0, -0.62 * deep}, {0.74 * half, -deep}
+      {-half, 0.42 * peak}, {-0.86 * half, 0.05}, {-0.45 * half, OVER_CINGULUM},
+      {0, OVER_CINGULUM}, {0.45 * half, OVER_CINGULUM}, {0.86 * half, 0.05},
+      {half, 0.42 * peak}, {0.62 * half, 0.84 * peak}, {0, peak}, {-0.62 * half, 0.84 * peak}
     };
-    Point seat = t.seat(RestSite.CINGULUM);
-    return measured(rest, inCrown(t, seat, shape), CINGULUM_LENGTH, CINGULUM_WIDTH);
+    Vector in = crown.outward(LINGUAL).negated();
+    Vector along = in.quarterTurn();
+    List<Point> knots = new ArrayList<>();
+    for (double[] p : shape) {
+      Point rim = crown.at(crown.walked(LINGUAL, p[0]), Math.max(p[1], 0));
+      // Inside, straight across from a line that flattens the curve of the rim.
+      Point flat = crown.at(LINGUAL, 0).plus(along.times(p[0] * side(along, t)));
+      knots.add(p[1] >= 0 ? rim : flat.plus(in.times(-p[1])));
+    }
+    Laid laid = measured(rest, knots, 2 * half, OVER_CINGULUM - peak);
+    List<Region> parts = new ArrayList<>(List.of(laid.body()));
+    ground.design().stream(GuidePlate.class)
+        .filter(p -> p.tooth() == rest.tooth())
+        .forEach(p -> parts.add(link(crown, p.end())));
+    return parts.size() == 1 ? laid : laid.withBody(Region.union(parts));
+  }
+
+  /** The limb along the lingual rim by which a guide plate carries the rest. */
+  private static Region link(CrownContour crown, End end) {
+    double to = end == End.MESIAL ? 345 : 195;
+    return ArmShape.along(crown.path(LINGUAL, to, -LINK_WIDTH / 4), LINK_WIDTH, LINK_WIDTH);
+  }
+
+  private static double side(Vector along, PlacedTooth t) {
+    return along.dot(t.direction(0)) > 0 ? 1 : -1;
   }
 
   /** A notch over the incisal edge beside its corner, running down the lingual side. */

@@ -9,9 +9,9 @@ import saddlewright.geometry.Point;
 /** Where an arm leaves the rest and minor connector and comes round the corner of the crown. */
 final class Shoulder {
   /** Sweep at which an arm begins to hug the crown beside a saddle, degrees. */
-  private static final double FREE = 17;
+  private static final double FREE = 11;
   /** The same beside a standing neighbour, whose contact it must pass. */
-  private static final double BESIDE_NEIGHBOUR = 33;
+  private static final double BESIDE_NEIGHBOUR = 29;
 
   private final CrownContour crown;
   private final Sweep sweep;
@@ -36,8 +36,8 @@ final class Shoulder {
   /** From the marginal ridge round the corner, and on along an arm. */
   Path into(List<Point> arm) {
     List<Point> knots = new ArrayList<>();
-    knots.add(crown.at(sweep.degrees(neighbour ? 14 : 5), neighbour ? -0.45 : 0.1));
-    knots.add(crown.at(sweep.degrees(neighbour ? 24 : 11), neighbour ? 0.1 : 0.35));
+    knots.add(crown.at(sweep.degrees(neighbour ? 12 : 3), neighbour ? -0.45 : 0.1));
+    knots.add(crown.at(sweep.degrees(neighbour ? 21 : 7), neighbour ? 0.1 : 0.35));
     knots.addAll(arm);
     return Path.smooth(knots);
   }
