@@ -11,8 +11,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import saddlewright.dentition.Arch;
-import saddlewright.design.ConnectorForm;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -55,6 +53,10 @@ public final class ToolStrip extends VBox {
     row.getChildren().clear();
     ToggleGroup group = new ToggleGroup();
     Step step = table.stepProperty().get();
+    tools.chosen(step)
+        .filter(c -> !isShown(c))
+        .flatMap(c -> tools.of(step).stream().filter(this::isShown).findFirst())
+        .ifPresent(c -> tools.take(step, c, true));
     Optional<ToolChoice> inHand = tools.chosen(step);
     for (ToolChoice c : tools.of(step)) {
       if (!isShown(c)) {
@@ -78,13 +80,9 @@ public final class ToolStrip extends VBox {
     hint();
   }
 
-  /** Forms of connectors are offered for the arches that are shown. */
+  /** What can only be placed in an arch that is not seen is not offered. */
   private boolean isShown(ToolChoice c) {
-    if (!c.id().startsWith("connector.") || c.id().endsWith("select")) {
-      return true;
-    }
-    Arch arch = ConnectorForm.valueOf(c.id().substring("connector.".length())).arch();
-    return table.shownProperty().get().shows(arch);
+    return c.arch().map(table.shownProperty().get()::shows).orElse(true);
   }
 
   private void hint() {

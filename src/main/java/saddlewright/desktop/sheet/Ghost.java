@@ -28,6 +28,7 @@ final class Ghost extends Group {
   private final Worktable table;
   private final Label caption = new Label();
   private Optional<Proposal> shown = Optional.empty();
+  private Situation next;
 
   Ghost(SheetPane sheet, Worktable table) {
     this.sheet = sheet;
@@ -78,8 +79,6 @@ final class Ghost extends Group {
     caption.relocate(Math.round(left), Math.round(Math.max(4, top)));
   }
 
-  private Situation next;
-
   private void draw(Proposal proposal) {
     getChildren().clear();
     Assessment now = table.assessment();
@@ -117,7 +116,7 @@ final class Ghost extends Group {
           table.current().design(proposal.arch()).find(c.id()).filter(c::equals).isEmpty();
       if (fresh) {
         List<String> facts =
-            next.layout().find(c.id()).map(Facts::of).orElse(List.of()).stream().limit(4).toList();
+            next.layout().find(c.id()).map(Facts::chief).orElse(List.of());
         if (!facts.isEmpty()) {
           out.append('\n').append(ComponentWords.brief(c)).append(": ");
           out.append(String.join(", ", facts));

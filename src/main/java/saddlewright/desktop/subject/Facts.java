@@ -2,6 +2,11 @@ package saddlewright.desktop.subject;
 
 import java.util.ArrayList;
 import java.util.List;
+import saddlewright.design.Clasp;
+import saddlewright.design.Component;
+import saddlewright.design.MajorConnector;
+import saddlewright.design.MinorConnector;
+import saddlewright.design.Saddle;
 import saddlewright.desktop.Words;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
@@ -15,6 +20,28 @@ public final class Facts {
     List<String> out = new ArrayList<>();
     laid.measures().forEach((m, v) -> out.add(of(m, v)));
     return out;
+  }
+
+  /** The few facts that matter while a component is being placed. */
+  public static List<String> chief(Laid laid) {
+    List<String> out = new ArrayList<>();
+    for (Measure m : chiefMeasures(laid.component())) {
+      laid.measure(m).ifPresent(v -> out.add(of(m, v)));
+    }
+    return out;
+  }
+
+  private static List<Measure> chiefMeasures(Component c) {
+    if (c instanceof Clasp) {
+      return List.of(Measure.ARM_LENGTH, Measure.UNDERCUT);
+    }
+    if (c instanceof MajorConnector) {
+      return List.of(Measure.HEIGHT, Measure.MARGIN_CLEARANCE);
+    }
+    if (c instanceof MinorConnector) {
+      return List.of(Measure.SPACING);
+    }
+    return c instanceof Saddle ? List.of(Measure.LENGTH) : List.of();
   }
 
   /** One fact. */

@@ -79,13 +79,16 @@ public record Aim(Arch arch, Point point, Optional<PlacedTooth> near, boolean in
         t -> {
           RestSite best = null;
           for (RestSite s : RestSite.values()) {
-            if (s.existsOn(t.tooth())
-                && (best == null
-                    || t.seat(s).distanceTo(point) < t.seat(best).distanceTo(point))) {
+            if (s.existsOn(t.tooth()) && (best == null || distance(t, s) < distance(t, best))) {
               best = s;
             }
           }
           return Optional.ofNullable(best);
         });
+  }
+
+  /** A cingulum seat is the usual one of a front tooth, so that it is meant from farther off. */
+  private double distance(PlacedTooth t, RestSite site) {
+    return t.seat(site).distanceTo(point) * (site == RestSite.CINGULUM ? 0.5 : 1);
   }
 }

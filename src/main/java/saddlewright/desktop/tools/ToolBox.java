@@ -148,7 +148,8 @@ public final class ToolBox {
               "connector." + f.name(),
               Words.of(f),
               Words.of("hint.connector", f.arch().code()),
-              new ConnectorTool(f)));
+              new ConnectorTool(f),
+              Optional.of(f.arch())));
     }
     out.add(choice("minor", new StrutTool()));
     for (PostDam.Extent e : PostDam.Extent.values()) {
@@ -172,7 +173,7 @@ public final class ToolBox {
   private static ToolChoice part(
       String id, String label, Optional<Arch> arch, saddlewright.design.Component part) {
     return new ToolChoice(
-        id, label, Words.of("hint.whole-arch"), new PlacingTool(arch, part, label));
+        id, label, Words.of("hint.whole-arch"), new PlacingTool(arch, part, label), arch);
   }
 
   private static ToolChoice choice(String id, Tool tool) {
