@@ -15,9 +15,14 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.stage.Stage;
 import saddlewright.archform.PlacedTooth;
+import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
+import saddlewright.design.ComponentId;
+import saddlewright.design.Note;
+import saddlewright.design.Subject;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.geometry.Point;
+import saddlewright.layout.Laid;
 
 /** A window for tests, worked by pointer: clicks on its buttons and on places of the sheet. */
 final class OnStage implements AutoCloseable {
@@ -122,12 +127,43 @@ final class OnStage implements AutoCloseable {
   }
 
   /** Clicks on the midline of an arch, at a depth in mm. */
-  void clickMidline(saddlewright.dentition.Arch arch, double y) throws Exception {
+  void clickMidline(Arch arch, double y) throws Exception {
     Point p = run(() -> window.sheet().toPane(arch, new Point(0, y)).orElseThrow());
     mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
     mouse(MouseEvent.MOUSE_PRESSED, p, MouseButton.PRIMARY);
     mouse(MouseEvent.MOUSE_RELEASED, p, MouseButton.PRIMARY);
     settle();
+  }
+
+  /** Clicks on a component, up to ten times at one place, until it is what is selected. */
+  boolean selectByClicking(Arch arch, ComponentId id) throws Exception {
+    Laid laid = run(() -> table().assessment().arch(arch).layout().find(id).orElseThrow());
+    Subject wanted = new Subject.OfComponent(arch, id);
+    for (Point at : places(laid)) {
+      Point p = run(() -> window.sheet().toPane(arch, at).orElseThrow());
+      for (int i = 0; i < 10; i++) {
+        mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
+        mouse(MouseEvent.MOUSE_PRESSED, p, MouseButton.PRIMARY);
+        mouse(MouseEvent.MOUSE_RELEASED, p, MouseButton.PRIMARY);
+        if (run(() -> table().selected()).equals(java.util.Optional.of(wanted))) {
+          settle();
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static List<Point> places(Laid laid) {
+    List<Point> out = new java.util.ArrayList<>();
+    if (!laid.body().isEmpty()) {
+      out.add(laid.body().innerPoint());
+    }
+    laid.details().forEach(d -> out.add(d.at(d.length() / 2)));
+    if (laid.component() instanceof Note n) {
+      out.add(new Point(n.x(), n.y()));
+    }
+    return out;
   }
 
   void key(KeyCode code) throws Exception {

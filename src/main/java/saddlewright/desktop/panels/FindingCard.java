@@ -1,6 +1,7 @@
 package saddlewright.desktop.panels;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.converter.LocalDateStringConverter;
 import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -29,6 +31,8 @@ import saddlewright.rules.Waiver;
 final class FindingCard extends VBox {
   private static final PseudoClass RELATED = PseudoClass.getPseudoClass("related");
   private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
+
+  private static final DateTimeFormatter ISO = DateTimeFormatter.ISO_LOCAL_DATE;
 
   private final Worktable table;
   private final Finding finding;
@@ -148,6 +152,7 @@ final class FindingCard extends VBox {
     role.setAccessibleText(Words.of("finding.role"));
     DatePicker date = new DatePicker(LocalDate.now());
     date.setPrefWidth(122);
+    date.setConverter(new LocalDateStringConverter(ISO, ISO));
     date.setAccessibleText(Words.of("finding.date"));
     Button waive = new Button(Words.of("finding.waive"));
     Label error = words("");

@@ -7,7 +7,9 @@ import javafx.beans.InvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import saddlewright.casefile.Cautions;
 import saddlewright.casefile.PrescriptionDetails;
@@ -59,10 +61,13 @@ public final class PrescriptionPane extends ScrollPane {
     pdf.setId("export-pdf");
     pdf.getStyleClass().add("primary");
     pdf.setOnAction(e -> export.run());
+    pdf.setMinWidth(USE_PREF_SIZE);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
     Label heading = new Label(Words.of("prescription.missing"));
     heading.getStyleClass().add("form-heading");
     page.getChildren()
-        .setAll(title, fields(), heading, missing, new FlowPane(8, 8, pdf), cautions);
+        .setAll(new HBox(16, title, gap, pdf), fields(), heading, missing, cautions);
     if (focus.startsWith("rx-")) {
       javafx.scene.Node n = page.lookup("#" + focus);
       if (n != null) {

@@ -29,6 +29,7 @@ final class Ghost extends Group {
   private final Label caption = new Label();
   private Optional<Proposal> shown = Optional.empty();
   private Situation next;
+  private boolean faded;
 
   Ghost(SheetPane sheet, Worktable table) {
     this.sheet = sheet;
@@ -51,6 +52,7 @@ final class Ghost extends Group {
       shown = Optional.empty();
       getChildren().clear();
       caption.setVisible(false);
+      unfade();
     }
   }
 
@@ -103,9 +105,35 @@ final class Ghost extends Group {
                 }
               });
       getChildren().setAll(nodes);
+      fadeReplaced(proposal, old, there);
     } catch (RuntimeException e) {
       // Without a picture of it, the click may still be tried: the sheet says what went wrong.
       next = old;
+    }
+  }
+
+  /** Where components change their shape, what they were is faded so that the new one is seen. */
+  private void fadeReplaced(Proposal proposal, Situation old, Set<Mark> there) {
+    boolean changes =
+        old.design().components().stream()
+            .anyMatch(c -> next.design().find(c.id()).filter(n -> !n.equals(c)).isPresent());
+    if (!changes) {
+      unfade();
+      return;
+    }
+    there.removeAll(ArchDrawing.of(next.layout(), sheet.options()).marks());
+    Set<Mark> gone = new HashSet<>();
+    sheet
+        .place(proposal.arch())
+        .ifPresent(t -> there.forEach(m -> gone.add(m.transformed(t))));
+    sheet.fade(gone);
+    faded = true;
+  }
+
+  private void unfade() {
+    if (faded) {
+      sheet.fade(Set.of());
+      faded = false;
     }
   }
 

@@ -19,6 +19,8 @@ import saddlewright.drawing.Palette;
 
 /** The nodes of a drawing, one group a layer; a new drawing replaces only the marks that differ. */
 final class Layers extends Group {
+  private static final double FADED = 0.2;
+
   private final Map<Layer, Group> groups = new EnumMap<>(Layer.class);
   private Map<Mark, Deque<Node>> nodes = new HashMap<>();
   private Palette palette = Palette.PAPER;
@@ -54,6 +56,15 @@ final class Layers extends Group {
     nodes = next;
     groups.forEach((layer, g) -> update(g.getChildren(), rows.getOrDefault(layer, List.of())));
     return made;
+  }
+
+  /** Fades the nodes of marks, and shows all others as they are. */
+  void fade(Set<Mark> marks) {
+    for (Map.Entry<Mark, Deque<Node>> e : nodes.entrySet()) {
+      double opacity = e.getKey() instanceof Mark.Fill f ? f.opacity() : 1;
+      double shown = marks.contains(e.getKey()) ? FADED * opacity : opacity;
+      e.getValue().stream().filter(n -> n.getOpacity() != shown).forEach(n -> n.setOpacity(shown));
+    }
   }
 
   private static void update(ObservableList<Node> shown, List<Node> wanted) {

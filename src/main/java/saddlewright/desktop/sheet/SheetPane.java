@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.scene.AccessibleRole;
@@ -23,6 +24,7 @@ import saddlewright.desktop.tools.Aim;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Ink;
+import saddlewright.drawing.Mark;
 import saddlewright.drawing.Palette;
 import saddlewright.drawing.SheetDrawing;
 import saddlewright.geometry.Box;
@@ -100,6 +102,11 @@ public final class SheetPane extends Pane {
   DrawingOptions options() {
     return new DrawingOptions(
         table.notationProperty().get(), table.anatomyProperty().get(), table.surveyProperty().get());
+  }
+
+  /** Fades marks that are about to be replaced; none shows the sheet as it is. */
+  void fade(Set<Mark> marks) {
+    layers.fade(marks);
   }
 
   /** From the frame of an arch to that of the sheet; empty when the arch is not shown. */

@@ -1,0 +1,210 @@
+package saddlewright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Pane;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.chart.ToothStatus;
+import saddlewright.dentition.Tooth;
+import saddlewright.rules.Report;
+
+/** Welcome page, new, open, save, undo, findings and their waivers, through the window. */
+class CaseOnTheDeskTest {
+  @TempDir Path folder;
+  private OnStage w;
+
+  @BeforeEach
+  void open() throws Exception {
+    w = OnStage.open(folder.resolve("settings"));
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    w.close();
+  }
+
+  private ToothStatus status(int fdi) {
+    Tooth t = Tooth.of(fdi);
+    return w.table().current().chart(t.arch()).tooth(t).status();
+  }
+
+  @Test
+  void the_welcome_page_is_drawn_and_offers_the_demo_cases() throws Exception {
+    Pane demos = w.find("demo-cases", Pane.class);
+    assertThat(demos.getChildren()).hasSize(12);
+    WritableImage picture = w.picture();
+    int width = (int) picture.getWidth();
+    long colours =
+        IntStream.range(0, width * (int) picture.getHeight())
+            .map(i -> picture.getPixelReader().getArgb(i % width, i / width))
+            .distinct()
+            .count();
+    assertThat(colours).as("a drawing and text, not a blank page").isGreaterThan(100);
+
+    OnStage.run(
+        () -> {
+          ((javafx.scene.control.Button) demos.getChildren().get(0)).fire();
+          return null;
+        });
+    OnStage.settle();
+    assertThat(w.table().openProperty().get()).isTrue();
+    assertThat(w.find("welcome", Node.class).isVisible()).isFalse();
+    assertThat(w.find("status-lower", Labeled.class).getText())
+        .isEqualTo("Lower: Kennedy Class I");
+  }
+
+  @Test
+  void a_case_is_charted_undone_redone_saved_and_opened_again() throws Exception {
+    w.press("welcome-new");
+    w.press("show-LOWER");
+    w.drag(36, 37, 38);
+    assertThat(status(36)).isEqualTo(ToothStatus.MISSING);
+    assertThat(status(38)).isEqualTo(ToothStatus.MISSING);
+    assertThat(w.table().unsavedProperty().get()).isTrue();
+
+    OnStage.run(
+        () -> {
+          w.table().undo();
+          return null;
+        });
+    assertThat(status(36)).as("one drag is one edit").isEqualTo(ToothStatus.STANDING);
+    assertThat(w.table().redoNameProperty().get()).isPresent();
+    OnStage.run(
+        () -> {
+          w.table().redo();
+          return null;
+        });
+    assertThat(status(38)).isEqualTo(ToothStatus.MISSING);
+
+    Path file = folder.resolve("patient.json");
+    assertThat(OnStage.run(() -> w.window.files().write(file))).isTrue();
+    assertThat(w.table().unsavedProperty().get()).isFalse();
+    Case charted = w.table().current();
+    assertThat(CaseStore.load(file)).isEqualTo(charted);
+    assertThat(Files.readString(folder.resolve("settings/recent.txt")))
+        .contains("patient.json");
+
+    OnStage.run(
+        () -> {
+          w.window.files().create();
+          w.window.files().load(file);
+          return null;
+        });
+    assertThat(w.table().current()).isEqualTo(charted);
+  }
+
+  @Test
+  void a_file_that_is_no_case_is_refused_in_words_and_the_case_stays() throws Exception {
+    w.press("welcome-new");
+    Case before = w.table().current();
+    Path wrong = Files.writeString(folder.resolve("wrong.json"), "not json");
+    OnStage.run(
+        () -> {
+          w.window.files().load(wrong);
+          return null;
+        });
+    OnStage.settle();
+    assertThat(w.table().current()).isEqualTo(before);
+    assertThat(w.find("notice", Node.class).isVisible()).isTrue();
+    assertThat(w.find("notice-text", Labeled.class).getText()).contains("wrong.json");
+  }
+
+  @Test
+  void the_drawing_is_exported_as_svg_and_png() throws Exception {
+    w.press("welcome-new");
+    Path svg = folder.resolve("sheet.svg");
+    Path png = folder.resolve("sheet.png");
+    OnStage.run(
+        () -> {
+          w.window.files().writeDrawing(svg);
+          w.window.files().writeDrawing(png);
+          return null;
+        });
+    assertThat(Files.readString(svg)).startsWith("<svg").contains("mm\"");
+    assertThat(Files.readAllBytes(png)).startsWith(0x89, 'P', 'N', 'G');
+  }
+
+  @Test
+  void a_finding_selects_its_subjects_and_a_remedy_is_one_edit() throws Exception {
+    w.press("welcome-new");
+    w.press("show-LOWER");
+    w.drag(36, 37, 38);
+    Report.Entry e =
+        w.table().assessment().report().entries().stream()
+            .filter(x -> !x.finding().remedies().isEmpty())
+            .findFirst()
+            .orElseThrow();
+    OnStage.run(
+        () -> {
+          w.table().selectionProperty().set(e.finding().subjects());
+          w.table().findingProperty().set(Optional.of(e.finding().key()));
+          return null;
+        });
+    OnStage.settle();
+    Case before = w.table().current();
+    OnStage.run(
+        () -> {
+          w.find("findings", Node.class).lookupAll(".remedy").stream()
+              .findFirst()
+              .map(n -> (javafx.scene.control.Button) n)
+              .orElseThrow()
+              .fire();
+          return null;
+        });
+    assertThat(w.table().current()).isNotEqualTo(before);
+    assertThat(w.table().assessment().report().standing())
+        .extracting(saddlewright.rules.Finding::key)
+        .doesNotContain(e.finding().key());
+    OnStage.run(
+        () -> {
+          w.table().undo();
+          return null;
+        });
+    assertThat(w.table().current()).isEqualTo(before);
+  }
+
+  @Test
+  void an_impossible_number_is_refused_beside_its_field() throws Exception {
+    w.press("welcome-new");
+    w.press("show-LOWER");
+    w.press("tool-chart-select");
+    w.click(35, 0, 0);
+    OnStage.run(
+        () -> {
+          var field = w.find("tooth-height", javafx.scene.control.TextField.class);
+          field.setText("99");
+          field.getOnAction().handle(null);
+          return null;
+        });
+    OnStage.settle();
+    assertThat(w.texts("subject"))
+        .anySatisfy(t -> assertThat(t).contains("99").contains("0 to 20"));
+    assertThat(w.table().current().lowerChart().tooth(Tooth.T35).crownHeight()).isEmpty();
+  }
+
+  @Test
+  void settings_lie_where_each_platform_keeps_them() {
+    Path home = Path.of("/home/a");
+    assertThat(Remembered.folder("Linux", Map.of(), home))
+        .isEqualTo(Path.of("/home/a/.config/saddlewright"));
+    assertThat(Remembered.folder("Linux", Map.of("XDG_CONFIG_HOME", "/cfg"), home))
+        .isEqualTo(Path.of("/cfg/saddlewright"));
+    assertThat(Remembered.folder("Mac OS X", Map.of(), home).toString())
+        .isEqualTo("/home/a/Library/Application Support/Saddlewright");
+    assertThat(Remembered.folder("Windows 11", Map.of("APPDATA", "/roaming"), home))
+        .isEqualTo(Path.of("/roaming/Saddlewright"));
+  }
+}
