@@ -17,7 +17,13 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Draws and checks designs of removable partial dentures.",
-    subcommands = {ClassifyCommand.class, CheckCommand.class, DrawCommand.class, ScheduleCommand.class},
+    subcommands = {
+      ClassifyCommand.class,
+      CheckCommand.class,
+      DrawCommand.class,
+      ScheduleCommand.class,
+      PrescribeCommand.class
+    },
     footer = {
       "",
       "With no argument, or with one case file (.json) or design sheet (.pdf), the editor opens."

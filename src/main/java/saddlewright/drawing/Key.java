@@ -62,7 +62,7 @@ final class Key {
             SheetFurniture.words(
                 e.getValue(),
                 at.plus(new Vector(SAMPLE + 1.2, 0)),
-                2.2,
+                2.0,
                 Mark.Align.START,
                 false));
         n++;

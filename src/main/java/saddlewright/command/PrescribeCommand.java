@@ -1,0 +1,55 @@
+package saddlewright.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import saddlewright.casefile.Assessment;
+import saddlewright.casefile.AtomicFile;
+import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.prescription.pdf.PrescriptionPdf;
+
+/** Writes the laboratory prescription of a case as PDF. */
+@Command(
+    name = "prescribe",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Writes the laboratory prescription of a case as PDF, drawn at true scale.")
+final class PrescribeCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "CASE", description = "Case file.")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "Where to write: a name that ends in .pdf.")
+  private Path out;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of the document (default: today).")
+  private LocalDate date = LocalDate.now();
+
+  @Override
+  public Integer call() throws CaseFileException, IOException {
+    if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+      throw new ParameterException(
+          spec.commandLine(), "--out " + out + ": the name must end in .pdf");
+    }
+    AtomicFile.write(out, PrescriptionPdf.toBytes(Assessment.of(CaseStore.load(file)), date));
+    return CommandLine.ExitCode.OK;
+  }
+}

@@ -1,0 +1,71 @@
+package saddlewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The prescribe and schedule commands. */
+class PrescribeCommandTest {
+  private static final Path CASE = Path.of("demo-cases", "01-lower-class-1-rpi.json");
+
+  @TempDir Path folder;
+
+  @Test
+  void writes_a4_pages() throws Exception {
+    Path out = folder.resolve("p.pdf");
+    assertThat(Run.of("prescribe", CASE, "--out", out)).isEqualTo(new Run(0, "", ""));
+    try (var pdf = Loader.loadPDF(out.toFile())) {
+      // ISO 216: A4 is 210 mm by 297 mm, at 72 points to 25.4 mm.
+      assertThat(pdf.getPage(0).getMediaBox().getWidth()).isCloseTo(595.28f, within());
+      assertThat(pdf.getPage(0).getMediaBox().getHeight()).isCloseTo(841.89f, within());
+    }
+  }
+
+  private static org.assertj.core.data.Offset<Float> within() {
+    return org.assertj.core.api.Assertions.within(0.05f);
+  }
+
+  @Test
+  void the_same_case_and_date_give_the_same_bytes() {
+    Path one = folder.resolve("1.pdf");
+    Path two = folder.resolve("2.pdf");
+    Run.of("prescribe", CASE, "--out", one, "--date", "2026-11-02");
+    Run.of("prescribe", CASE, "--out", two, "--date", "2026-11-02");
+    assertThat(one).hasSameBinaryContentAs(two);
+  }
+
+  @Test
+  void an_existing_file_survives_a_case_that_cannot_be_read() throws Exception {
+    Path out = Files.writeString(folder.resolve("p.pdf"), "old");
+    Path broken = Files.writeString(folder.resolve("broken.json"), "[]");
+    Run run = Run.of("prescribe", broken, "--out", out);
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("broken.json").doesNotContain("\tat ");
+    assertThat(out).hasContent("old");
+  }
+
+  @Test
+  void refuses_another_kind_of_file() {
+    assertThat(Run.of("prescribe", CASE, "--out", folder.resolve("p.doc")).err())
+        .isEqualToIgnoringNewLines(
+            "--out " + folder.resolve("p.doc") + ": the name must end in .pdf."
+                + " See saddlewright prescribe --help.");
+  }
+
+  @Test
+  void the_schedule_names_every_component_of_the_case() {
+    Run run = Run.of("schedule", CASE);
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("LOWER ARCH")
+        .contains("Free-end saddle")
+        .contains("Mesial occlusal rest")
+        .contains("I-bar")
+        .contains("Lingual bar")
+        .contains("Indirect retainer");
+  }
+}
