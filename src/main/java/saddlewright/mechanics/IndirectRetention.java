@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.design.Clasp;
-import saddlewright.design.ComponentId;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
 import saddlewright.geometry.Point;
@@ -71,15 +70,12 @@ public record IndirectRetention(RotationAxis axis, Point load, List<Reach> rests
 
   /** Distance in mm of a rest beyond the axis. */
   public double reach(Rest rest) {
-    return axisReach(rest.id());
-  }
-
-  private double axisReach(ComponentId id) {
     return rests.stream()
-        .filter(r -> r.rest().id().equals(id))
+        .filter(r -> r.rest().id().equals(rest.id()))
         .mapToDouble(Reach::distance)
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no rest \"" + id + "\" in the design"));
+        .orElseThrow(
+            () -> new IllegalArgumentException("no rest \"" + rest.id() + "\" in the design"));
   }
 
   /** Distance in mm beyond the axis at which a seat would lie. */

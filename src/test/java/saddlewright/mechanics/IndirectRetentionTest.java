@@ -60,15 +60,22 @@ class IndirectRetentionTest {
   }
 
   @Test
-  void a_saddle_that_the_clasps_enclose_has_no_axis() {
-    Layout layout =
+  void clasps_at_all_four_corners_leave_a_bounded_saddle_next_to_no_lever() {
+    Layout two = Designs.upperClassThree().situation().layout();
+    Layout four =
         Designs.upperClassThree()
             .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)
             .clasp(23, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)
             .situation()
             .layout();
+    assertThat(lever(two)).isGreaterThan(10);
+    assertThat(lever(four)).isLessThan(4);
+  }
+
+  private static double lever(Layout layout) {
     Saddle right = layout.design().saddleAt(Tooth.T14).orElseThrow();
-    IndirectRetention.aboutClasps(layout, right)
-        .ifPresent(f -> assertThat(f.loadDistance()).isLessThan(4));
+    return IndirectRetention.aboutClasps(layout, right)
+        .map(IndirectRetention::loadDistance)
+        .orElse(0.0);
   }
 }

@@ -109,6 +109,9 @@ final class FrameworkCases {
                 Designs.lowerClassTwo().without(Rest.class, 46).without(MinorConnector.class, 46),
                 "Clasp arm on 46: not joined to the framework (# mm away against 0 mm)")
             .quiet("one casting", Designs.lowerClassOne())
+            .quiet(
+                "a part on a lost tooth is another rule's",
+                Designs.lowerClassOne().rest(38, RestSite.MESIAL_OCCLUSAL))
             .quiet("no connector yet", Designs.lowerClassOne().without(MajorConnector.class)),
         RuleCase.of(new LingualBarsHaveDepth())
             .fires(

@@ -13,6 +13,7 @@ import saddlewright.design.Component;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.FinishLine;
 import saddlewright.design.GuidePlane;
+import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
 import saddlewright.design.Note;
@@ -59,6 +60,7 @@ public final class EveryComponentIsJoined implements Rule {
     for (Component c : s.design().components()) {
       OptionalDouble gap = s.layout().framework().gap(c.id());
       if (hasBody(c)
+          && hasPlace(s, c)
           && gap.isPresent()
           && !s.layout().framework().isJoined(c.id())
           && !(c instanceof MajorConnector)) {
@@ -80,6 +82,18 @@ public final class EveryComponentIsJoined implements Rule {
         || c instanceof Relief
         || c instanceof FinishLine
         || c instanceof UnknownComponent);
+  }
+
+  /** A part on a lost tooth or on a site that is none is found by other rules. */
+  private static boolean hasPlace(Situation s, Component c) {
+    boolean onTooth =
+        c instanceof Rest
+            || c instanceof Clasp
+            || c instanceof ReciprocalArm
+            || c instanceof GuidePlate
+            || c instanceof MinorConnector;
+    boolean lost = onTooth && s.chart().isLost(c.teeth().get(0));
+    return !lost && !(c instanceof Rest r && !r.site().existsOn(r.tooth()));
   }
 
   /** A strut for a rest; a rest with its strut for an arm; a wider connector for a strut. */
