@@ -22,7 +22,8 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
 
   @Override
   public List<Mark> saddle(Saddle component) {
-    return with(Ink.ACRYLIC, new SaddleDrawer(laid, subject()).saddle(component));
+    Ink ink = component.base() == Saddle.Base.METAL ? Ink.METAL : Ink.ACRYLIC;
+    return with(ink, new SaddleDrawer(laid, subject()).saddle(component));
   }
 
   @Override
