@@ -1,6 +1,7 @@
 package saddlewright.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.ArchForm;
@@ -10,6 +11,7 @@ import saddlewright.dentition.Side;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
+import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
 /** Draws what the mouth has besides teeth: margins, ridges, sulci, palate, pads, frena, tori. */
@@ -51,7 +53,12 @@ final class AnatomyDrawer {
     }
     form.frena().forEach(f -> line(Ink.GINGIVA, FINEST, SOLID, f));
     form.chartedFrena().forEach(f -> line(Ink.GINGIVA, 1.8 * MARGIN_WIDTH, SOLID, f));
-    line(Ink.ANATOMY, FINE, SHORT_DASH, form.ridgeCrest());
+    Region pads =
+        form.pad(Side.RIGHT).toRegion().plus(form.pad(Side.LEFT).toRegion());
+    pads.outside(form.ridgeCrest())
+        .stream()
+        .max(Comparator.comparingDouble(Path::length))
+        .ifPresent(crest -> line(Ink.ANATOMY, FINE, SHORT_DASH, crest));
     line(Ink.GINGIVA, MARGIN_WIDTH, SOLID, form.buccalMargin());
     line(Ink.GINGIVA, MARGIN_WIDTH, SOLID, form.lingualMargin());
     for (Torus torus : Torus.values()) {

@@ -21,7 +21,7 @@ import saddlewright.geometry.Vector;
 final class SurveyDrawer {
   private static final double HALF_ARC = 13;
   private static final double ARC_OFFSET = 1.35;
-  private static final double ARC_WIDTH = 0.45;
+  private static final double ARC_WIDTH = 0.35;
   private static final double DEPTH_INSIDE = 1.2;
   private static final double HALF_WORD = 0.75;
   private static final double SMALL_TYPE = 1.5;
