@@ -14,6 +14,7 @@ import saddlewright.design.ConnectorShape;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
 import saddlewright.design.Rest;
+import saddlewright.layout.Measure;
 import saddlewright.rules.framework.ConnectorsClearTheGingivalMargins;
 import saddlewright.rules.framework.DenturesAreNotOneSided;
 import saddlewright.rules.framework.DenturesHaveOneMajorConnector;
@@ -170,13 +171,11 @@ final class FrameworkCases {
         RuleCase.of(new RingsAreOpenEnough())
             .fires(
                 "an opening of 8 mm",
-                Designs.upperClassFour()
-                    .without(MajorConnector.class)
-                    .add(
-                        MajorConnector.of(
-                                ComponentId.of("ring"), ConnectorForm.PALATAL_RING, Span.of(17, 27))
-                            .withShape(shape().withOpening(Optional.of(22.0), Optional.of(30.0)))),
-                "Palatal ring: small opening (# mm against at least 15 mm)")
+                Designs.upperClassFour().measuring(MajorConnector.class, 16, Measure.OPENING, 8),
+                "Palatal ring: small opening (8 mm against at least 15 mm)")
+            .quiet(
+                "15 mm",
+                Designs.upperClassFour().measuring(MajorConnector.class, 16, Measure.OPENING, 15))
             .quiet("no ring", Designs.upperClassThree()),
         RuleCase.of(new StrapsAreBroadEnough())
             .fires(
@@ -188,8 +187,12 @@ final class FrameworkCases {
                                 ComponentId.of("strap"),
                                 ConnectorForm.PALATAL_STRAP,
                                 Span.of(15, 25))
-                            .withShape(shape().withHeight(Optional.of(6.0)))),
-                "Palatal strap: narrow for a strap (# mm against at least 8 mm)")
+                            .withShape(shape().withHeight(Optional.of(6.0))))
+                    .measuring(MajorConnector.class, 15, Measure.HEIGHT, 6),
+                "Palatal strap: narrow for a strap (6 mm against at least 8 mm)")
+            .quiet(
+                "8 mm",
+                Designs.upperClassThree().measuring(MajorConnector.class, 15, Measure.HEIGHT, 8))
             .quiet("a strap of the usual width", Designs.upperClassThree()));
   }
 }

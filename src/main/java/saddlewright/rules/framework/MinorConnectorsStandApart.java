@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import saddlewright.design.Component;
 import saddlewright.design.MinorConnector;
 import saddlewright.design.Subject;
+import saddlewright.geometry.Path;
+import saddlewright.geometry.Point;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
 import saddlewright.rules.Amount;
@@ -32,6 +34,9 @@ public final class MinorConnectorsStandApart implements Rule {
           Severity.SHOULD,
           Source.read(Literature.EXAM_NOTES + "; " + Literature.STRATTON));
 
+  /** Struts that cross the margin this close to each other are one, as the layout takes them. */
+  private static final double ONE_STRUT_MM = 1.5;
+
   @Override
   public Claim stated() {
     return CLAIM;
@@ -46,7 +51,7 @@ public final class MinorConnectorsStandApart implements Rule {
     for (Laid laid : all) {
       OptionalDouble window = laid.measure(Measure.SPACING);
       if (window.isPresent() && window.getAsDouble() < least - Clearance.MEASURING_ERROR_MM) {
-        nearest(laid, all)
+        nearest(s, laid, all)
             .map(
                 other ->
                     finding(s, laid.component(), other.component(), window.getAsDouble(), least))
@@ -56,12 +61,23 @@ public final class MinorConnectorsStandApart implements Rule {
     return List.copyOf(out.values());
   }
 
-  /** The nearest strut that is not one with this, as that of two rests in one embrasure is. */
-  private static Optional<Laid> nearest(Laid laid, List<Laid> all) {
+  /** The strut that crosses the margin nearest to this one, unless the two run as one. */
+  private static Optional<Laid> nearest(Situation s, Laid laid, List<Laid> all) {
+    Point own = crossing(s, laid);
     return all.stream()
-        .filter(o -> o != laid)
-        .filter(o -> o.body().distanceTo(laid.body()) > Clearance.MEASURING_ERROR_MM)
-        .min(Comparator.comparingDouble(o -> o.body().distanceTo(laid.body())));
+        .filter(o -> o != laid && crossing(s, o).distanceTo(own) > ONE_STRUT_MM)
+        .min(Comparator.comparingDouble(o -> crossing(s, o).distanceTo(own)));
+  }
+
+  private static Point crossing(Situation s, Laid strut) {
+    Path margin = s.form().lingualMargin();
+    return strut
+        .centreline()
+        .map(c -> c.sampled(0.5))
+        .orElse(List.of(s.form().tooth(strut.component().teeth().get(0)).centre()))
+        .stream()
+        .min(Comparator.comparingDouble(margin::distanceTo))
+        .orElseThrow();
   }
 
   private Finding finding(
