@@ -31,6 +31,20 @@ public record Assessment(Case subject, Situation upper, Situation lower, Report 
         .orElseGet(() -> Situation.of(c.chart(arch), c.design(arch), Profile.UK_TEACHING));
   }
 
+  /** The assessment of another state of the case; an arch that did not change is taken over. */
+  public Assessment next(Case c) {
+    Situation u =
+        c.upperChart().equals(upper.chart()) && c.upperDesign().equals(upper.design())
+            ? upper
+            : Situation.of(c.upperChart(), c.upperDesign(), upper.profile());
+    Situation l =
+        c.lowerChart().equals(lower.chart()) && c.lowerDesign().equals(lower.design())
+            ? lower
+            : Situation.of(c.lowerChart(), c.lowerDesign(), lower.profile());
+    boolean judged = u == upper && l == lower && c.waivers().equals(subject.waivers());
+    return new Assessment(c, u, l, judged ? report : Report.of(List.of(u, l), c.waivers()));
+  }
+
   public Situation arch(Arch arch) {
     return arch == Arch.UPPER ? upper : lower;
   }

@@ -5,6 +5,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Alert;
@@ -23,6 +24,7 @@ import saddlewright.drawing.Palette;
 import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
+import saddlewright.prescription.pdf.PrescriptionPdf;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {
@@ -174,7 +176,16 @@ final class CaseFiles {
   }
 
   void writePrescription(Path file) {
-    table.noticeProperty().set(Optional.of(Words.of("notice.no-pdf-yet")));
+    Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
+    byte[] pdf =
+        PrescriptionPdf.toBytes(
+            table.assessment(), LocalDate.now(), table.notationProperty().get(), palette);
+    try {
+      AtomicFile.write(file, pdf);
+      table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
+    } catch (CaseFileException e) {
+      table.noticeProperty().set(Optional.of(e.sentences()));
+    }
   }
 
   private void notWritten(Path file, IOException e) {

@@ -239,7 +239,10 @@ public final class Worktable {
   private boolean show(Case next) {
     Assessment derived;
     try {
-      derived = Assessment.of(next);
+      derived =
+          next.profile().equals(current().profile())
+              ? assessment().next(next)
+              : Assessment.of(next);
     } catch (RuntimeException e) {
       // A sheet that cannot be laid out must not take the case down with it.
       notice.set(Optional.of(Words.of("notice.cannot-lay-out", String.valueOf(e.getMessage()))));

@@ -138,6 +138,19 @@ class CaseOnTheDeskTest {
   }
 
   @Test
+  void the_prescription_is_exported_as_pdf() throws Exception {
+    w.press("welcome-new");
+    Path pdf = folder.resolve("prescription.pdf");
+    OnStage.run(
+        () -> {
+          w.window.files().writePrescription(pdf);
+          return null;
+        });
+    assertThat(new String(Files.readAllBytes(pdf), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+        .isEqualTo("%PDF-");
+  }
+
+  @Test
   void a_finding_selects_its_subjects_and_a_remedy_is_one_edit() throws Exception {
     w.press("welcome-new");
     w.press("show-LOWER");

@@ -37,6 +37,7 @@ final class FindingCard extends VBox {
   private final Worktable table;
   private final Finding finding;
   private final Report.Entry entry;
+  private final boolean isOpen;
 
   FindingCard(Worktable table, Report.Entry entry) {
     this.table = table;
@@ -44,11 +45,17 @@ final class FindingCard extends VBox {
     this.finding = entry.finding();
     getStyleClass().add("finding");
     boolean open = table.findingProperty().get().filter(finding.key()::equals).isPresent();
+    this.isOpen = open;
     pseudoClassStateChanged(OPEN, open);
     getChildren().add(head(open));
     if (open) {
       getChildren().add(body());
     }
+  }
+
+  /** Whether the card looks as one for the entry would. */
+  boolean shows(Report.Entry other, boolean open) {
+    return open == isOpen && entry.equals(other);
   }
 
   void markRelated(List<Subject> selected) {

@@ -1,8 +1,9 @@
 package saddlewright.desktop.panels;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
@@ -16,6 +17,7 @@ import saddlewright.rules.Severity;
 public final class FindingsPane extends VBox {
   private final Worktable table;
   private final Label title = new Label(Words.of("findings.title"));
+  private final List<FindingCard> cards = new ArrayList<>();
   private final VBox list = new VBox();
   private final ScrollPane scroll = new ScrollPane(list);
 
@@ -38,24 +40,30 @@ public final class FindingsPane extends VBox {
 
   private void rebuild() {
     double at = scroll.getVvalue();
-    list.getChildren().clear();
+    List<FindingCard> before = List.copyOf(cards);
+    cards.clear();
+    List<Node> wanted = new ArrayList<>();
     List<Report.Entry> entries = table.assessment().report().entries();
     for (Severity severity : Severity.values()) {
       List<Report.Entry> of =
           entries.stream()
               .filter(e -> e.stands() && e.finding().severity() == severity)
               .toList();
-      group(Words.of("findings." + severity.code(), of.size()), of);
+      group(wanted, before, Words.of("findings." + severity.code(), of.size()), of);
     }
     group(
-        Words.of("findings.waived"), entries.stream().filter(e -> !e.stands()).toList());
+        wanted,
+        before,
+        Words.of("findings.waived"),
+        entries.stream().filter(e -> !e.stands()).toList());
     if (entries.isEmpty()) {
       Label none = new Label(Words.of("findings.none"));
       none.setId("no-findings");
       none.setWrapText(true);
       none.getStyleClass().add("empty");
-      list.getChildren().add(none);
+      wanted.add(none);
     }
+    list.getChildren().setAll(wanted);
     title.setText(
         entries.isEmpty()
             ? Words.of("findings.title")
@@ -64,24 +72,32 @@ public final class FindingsPane extends VBox {
     scroll.setVvalue(at);
   }
 
-  private void group(String heading, List<Report.Entry> entries) {
+  /** Adds a group; cards that need not change are kept. */
+  private void group(
+      List<Node> wanted, List<FindingCard> before, String heading, List<Report.Entry> entries) {
     if (entries.isEmpty()) {
       return;
     }
     Label h = new Label(heading);
     h.getStyleClass()
         .addAll(
-            "finding-heading",
-            "severity-" + entries.get(0).finding().severity().code().toLowerCase(Locale.ROOT));
-    list.getChildren().add(h);
-    entries.forEach(e -> list.getChildren().add(new FindingCard(table, e)));
+            "finding-heading", "severity-" + entries.get(0).finding().severity().code());
+    wanted.add(h);
+    for (Report.Entry e : entries) {
+      boolean open =
+          table.findingProperty().get().filter(e.finding().key()::equals).isPresent();
+      FindingCard card =
+          before.stream()
+              .filter(c -> c.shows(e, open))
+              .findFirst()
+              .orElseGet(() -> new FindingCard(table, e));
+      cards.add(card);
+      wanted.add(card);
+    }
   }
 
   /** Marks the findings that are about what is selected. */
   private void related() {
-    list.getChildren().stream()
-        .filter(FindingCard.class::isInstance)
-        .map(FindingCard.class::cast)
-        .forEach(c -> c.markRelated(table.selectionProperty().get()));
+    cards.forEach(c -> c.markRelated(table.selectionProperty().get()));
   }
 }

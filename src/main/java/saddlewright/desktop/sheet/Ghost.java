@@ -144,7 +144,10 @@ final class Ghost extends Group {
           table.current().design(proposal.arch()).find(c.id()).filter(c::equals).isEmpty();
       if (fresh) {
         List<String> facts =
-            next.layout().find(c.id()).map(Facts::chief).orElse(List.of());
+            next.layout()
+                .find(c.id())
+                .map(l -> Facts.chief(l, next.layout()))
+                .orElse(List.of());
         if (!facts.isEmpty()) {
           out.append('\n').append(ComponentWords.brief(c)).append(": ");
           out.append(String.join(", ", facts));

@@ -46,6 +46,7 @@ public final class SheetPane extends Pane {
   private final Camera camera = new Camera(world);
   private final Ghost ghost;
   private final Highlights highlights;
+  private final AxisLines axes;
   private final ConnectorHandles handles;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
   private SheetDrawing sheet;
@@ -55,6 +56,7 @@ public final class SheetPane extends Pane {
     this.table = table;
     this.ghost = new Ghost(this, table);
     this.highlights = new Highlights(this, table);
+    this.axes = new AxisLines(this, table);
     this.handles = new ConnectorHandles(this, table, ghost);
     setId("sheet");
     getStyleClass().add("desk");
@@ -65,7 +67,7 @@ public final class SheetPane extends Pane {
     // The shadow hangs on a rectangle of its own, so that no edit has it computed again.
     page.setEffect(new DropShadow(3.2, 0, 0.9, Color.rgb(0, 0, 0, 0.28)));
     page.setCache(true);
-    world.getChildren().addAll(page, layers, highlights, ghost);
+    world.getChildren().addAll(page, layers, axes, highlights, ghost);
     getChildren().addAll(world, handles, ghost.caption());
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
@@ -82,6 +84,7 @@ public final class SheetPane extends Pane {
     table.shownProperty().addListener(o -> refit());
     table.selectionProperty().addListener(o -> overlay());
     table.findingProperty().addListener(o -> overlay());
+    table.stepProperty().addListener(o -> overlay());
     camera.scaleProperty().addListener(o -> overlay());
     widthProperty().addListener(o -> keepFitted());
     heightProperty().addListener(o -> keepFitted());
@@ -172,6 +175,7 @@ public final class SheetPane extends Pane {
   private void overlay() {
     ghost.clear();
     highlights.update();
+    axes.update();
     handles.update();
   }
 
