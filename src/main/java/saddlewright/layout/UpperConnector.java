@@ -166,7 +166,8 @@ final class UpperConnector {
         Outline.ellipse(new Point(0, middle), Math.min(7, half), half, 0)
             .toRegion()
             .intersection(field.inside(LEAST_LIMB));
-    return wide.plus(oval).filleted(9).rounded(4);
+    // Corners rounder than the opening is long would round it away.
+    return wide.plus(oval).filleted(9).rounded(Math.min(4, 0.7 * half));
   }
 
   private Laid measured(Region raw, Path ahead, Path behind) {
