@@ -36,7 +36,7 @@ final class WelcomePage extends ScrollPane {
     List<Case> demos = DemoCases.all();
     HBox top = new HBox(36, left(), picture(demos));
     top.setAlignment(Pos.TOP_LEFT);
-    VBox page = new VBox(22, top, demoList(demos), cautions());
+    VBox page = new VBox(22, top, demoList(demos));
     page.getStyleClass().add("welcome-page");
     page.setMaxWidth(1080);
     VBox holder = new VBox(page);
@@ -63,8 +63,9 @@ final class WelcomePage extends ScrollPane {
     HBox buttons = new HBox(10, fresh, open);
     Label heading = new Label(Words.of("welcome.recent"));
     heading.getStyleClass().add("form-heading");
-    VBox box = new VBox(14, title, sub, buttons, heading, recent);
+    VBox box = new VBox(14, title, sub, buttons, heading, recent, cautions());
     box.setMinWidth(380);
+    HBox.setHgrow(box, Priority.ALWAYS);
     box.setPrefWidth(460);
     return box;
   }

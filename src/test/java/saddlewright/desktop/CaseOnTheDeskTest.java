@@ -59,7 +59,7 @@ class CaseOnTheDeskTest {
           ((javafx.scene.control.Button) demos.getChildren().get(0)).fire();
           return null;
         });
-    OnStage.settle();
+    w.settle();
     assertThat(w.table().openProperty().get()).isTrue();
     assertThat(w.find("welcome", Node.class).isVisible()).isFalse();
     assertThat(w.find("status-lower", Labeled.class).getText())
@@ -116,7 +116,7 @@ class CaseOnTheDeskTest {
           w.window.files().load(wrong);
           return null;
         });
-    OnStage.settle();
+    w.settle();
     assertThat(w.table().current()).isEqualTo(before);
     assertThat(w.find("notice", Node.class).isVisible()).isTrue();
     assertThat(w.find("notice-text", Labeled.class).getText()).contains("wrong.json");
@@ -166,7 +166,7 @@ class CaseOnTheDeskTest {
           w.table().findingProperty().set(Optional.of(e.finding().key()));
           return null;
         });
-    OnStage.settle();
+    w.settle();
     Case before = w.table().current();
     OnStage.run(
         () -> {
@@ -202,7 +202,7 @@ class CaseOnTheDeskTest {
           field.getOnAction().handle(null);
           return null;
         });
-    OnStage.settle();
+    w.settle();
     assertThat(w.texts("subject"))
         .anySatisfy(t -> assertThat(t).contains("99").contains("0 to 20"));
     assertThat(w.table().current().lowerChart().tooth(Tooth.T35).crownHeight()).isEmpty();

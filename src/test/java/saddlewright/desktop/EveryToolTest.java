@@ -79,7 +79,7 @@ class EveryToolTest {
           w.table().shownProperty().set(shown);
           return null;
         });
-    OnStage.settle();
+    w.settle();
   }
 
   private List<Component> placed(Arch arch) {

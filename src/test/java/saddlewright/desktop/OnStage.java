@@ -20,6 +20,7 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.ComponentId;
 import saddlewright.design.Note;
 import saddlewright.design.Subject;
+import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.geometry.Point;
 import saddlewright.layout.Laid;
@@ -36,14 +37,11 @@ final class OnStage implements AutoCloseable {
 
   static OnStage open(Path settings) throws Exception {
     startToolkit();
-    OnStage out =
-        run(
-            () -> {
-              Stage stage = new Stage();
-              return new OnStage(new EditorWindow(stage, settings), stage);
-            });
-    settle();
-    return out;
+    return run(
+        () -> {
+          Stage stage = new Stage();
+          return new OnStage(new EditorWindow(stage, settings), stage);
+        });
   }
 
   static void startToolkit() throws Exception {
@@ -71,10 +69,16 @@ final class OnStage implements AutoCloseable {
   }
 
   /** Waits until what was put off has run. */
-  static void settle() throws Exception {
-    for (int i = 0; i < 3; i++) {
+  void settle() throws Exception {
+    SubjectPane subject = find("subject", SubjectPane.class);
+    for (int i = 0; i < 200; i++) {
       run(() -> null);
+      if (run(subject::isSettled)) {
+        return;
+      }
+      Thread.sleep(10);
     }
+    throw new AssertionError("the subject panel does not come to rest");
   }
 
   Worktable table() {

@@ -2,7 +2,8 @@ package saddlewright.desktop.panels;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.application.Platform;
+import javafx.animation.Animation;
+import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -10,6 +11,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import saddlewright.classification.EdentulousArea;
 import saddlewright.classification.SupportClass;
 import saddlewright.dentition.End;
@@ -26,11 +28,13 @@ import saddlewright.desktop.subject.ComponentWords;
 
 /** Everything about what is selected; about the case when nothing is. */
 public final class SubjectPane extends VBox {
+  private static final Duration AFTER_THE_SHEET = Duration.millis(40);
+
   private final Worktable table;
   private final Label title = new Label();
   private final ScrollPane scroll = new ScrollPane();
   private Optional<Subject> shown = Optional.empty();
-  private boolean pending;
+  private final PauseTransition pause = new PauseTransition(AFTER_THE_SHEET);
 
   public SubjectPane(Worktable table) {
     this.table = table;
@@ -43,22 +47,17 @@ public final class SubjectPane extends VBox {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(title, scroll);
-    InvalidationListener later = o -> later();
+    pause.setOnFinished(e -> rebuild());
+    // Building fields costs more than drawing: the sheet is to change before they do.
+    InvalidationListener later = o -> pause.playFromStart();
     table.selectionProperty().addListener(later);
     table.assessmentProperty().addListener(later);
     rebuild();
   }
 
-  /** Rebuilt once after everything that one action changes. */
-  private void later() {
-    if (!pending) {
-      pending = true;
-      Platform.runLater(
-          () -> {
-            pending = false;
-            rebuild();
-          });
-    }
+  /** Whether it shows what is selected now; shortly after a change it still has to. */
+  public boolean isSettled() {
+    return pause.getStatus() != Animation.Status.RUNNING;
   }
 
   private void rebuild() {
