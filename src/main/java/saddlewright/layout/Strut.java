@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.dentition.End;
 import saddlewright.dentition.Face;
+import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.MinorConnector.Place;
 import saddlewright.geometry.Outline;
@@ -109,10 +110,17 @@ record Strut(Path path, Point crossing, OptionalDouble degrees) {
   private static Point top(PlacedTooth t, Place place, double sign) {
     boolean front = t.tooth().isAnterior();
     return switch (place) {
-      case MESIAL_EMBRASURE -> onRidge(t, End.MESIAL, sign * (front ? 0.35 : 0.24));
-      case DISTAL_EMBRASURE -> onRidge(t, End.DISTAL, sign * (front ? 0.35 : 0.24));
+      // On a front tooth it runs on to the cingulum, where the rest that it carries lies.
+      case MESIAL_EMBRASURE -> front ? onCingulum(t, 0.8, sign) : onRidge(t, End.MESIAL, sign * 0.24);
+      case DISTAL_EMBRASURE -> front ? onCingulum(t, -0.8, sign) : onRidge(t, End.DISTAL, sign * 0.24);
       case LINGUAL_FACE -> t.at(0, sign * (front ? 0.42 : 0.6));
     };
+  }
+
+  /** Within the end of a cingulum seat, the given distance in mm to the mesial of its middle. */
+  private static Point onCingulum(PlacedTooth t, double mesially, double sign) {
+    Point seat = sign < 0 ? t.seat(RestSite.CINGULUM) : t.at(0, 0.5);
+    return seat.plus(t.mesial().times(mesially));
   }
 
   /** Within the rest seat, which lies behind the contact: that of an upper molar is well buccal. */
