@@ -36,9 +36,9 @@ public enum ClaspUnit {
   L_BAR;
 
   /**
-   * The units that would reach the zone, the usual one first: an undercut away from the saddle takes
-   * an arm from the saddle's side, one beside it a bar, a free-end abutment a stress-releasing set
-   * (common teaching; order from it).
+   * The units that would reach the zone, the usual one first: an undercut away from the saddle
+   * takes an arm from the saddle's side, one beside it a bar, a free-end abutment a
+   * stress-releasing set (common teaching; order from it).
    */
   public static List<ClaspUnit> reaching(
       ArchChart chart, ArchDesign design, Tooth tooth, Zone zone) {
@@ -86,7 +86,8 @@ public enum ClaspUnit {
     switch (this) {
       case THREE_ARM -> threeArm(unit, chart, design, tooth, zone, far, ClaspForm.CIRCUMFERENTIAL);
       case COMBINATION -> threeArm(unit, chart, design, tooth, zone, far, ClaspForm.COMBINATION);
-      case RPI -> releasing(unit, chart, design, tooth, bar(tooth, ClaspForm.I_BAR, zone, End.DISTAL));
+      case RPI ->
+          releasing(unit, chart, design, tooth, bar(tooth, ClaspForm.I_BAR, zone, End.DISTAL));
       case RPA ->
           releasing(
               unit, chart, design, tooth, bar(tooth, ClaspForm.CIRCUMFERENTIAL, zone, End.DISTAL));
@@ -147,8 +148,7 @@ public enum ClaspUnit {
     unit.plus(arm);
   }
 
-  private static void ring(
-      Unit unit, ArchChart chart, ArchDesign design, Tooth tooth, Zone zone) {
+  private static void ring(Unit unit, ArchChart chart, ArchDesign design, Tooth tooth, Zone zone) {
     if (!tooth.isMolar() || zone.end().isEmpty()) {
       return;
     }
@@ -167,15 +167,13 @@ public enum ClaspUnit {
     }
     Tooth other = beside.get();
     End back = other.endTowards(tooth);
-    for (Rest rest :
-        List.of(embrasureRest(tooth, towards), embrasureRest(other, back))) {
+    for (Rest rest : List.of(embrasureRest(tooth, towards), embrasureRest(other, back))) {
       unit.plus(rest);
     }
     JoinedRest.strut(chart, design, embrasureRest(tooth, towards)).ifPresent(unit::plus);
     Face face = zone.face();
     unit.plus(bar(tooth, ClaspForm.EMBRASURE, zone, towards));
-    unit.plus(
-        bar(other, ClaspForm.EMBRASURE, Zone.of(face, Optional.of(back.opposite())), back));
+    unit.plus(bar(other, ClaspForm.EMBRASURE, Zone.of(face, Optional.of(back.opposite())), back));
     unit.plus(new ReciprocalArm(Unit.id("recip"), tooth, face.opposite(), towards));
     unit.plus(new ReciprocalArm(Unit.id("recip"), other, face.opposite(), back));
   }
@@ -190,8 +188,7 @@ public enum ClaspUnit {
         false);
   }
 
-  private static void rest(
-      Unit unit, ArchChart chart, ArchDesign design, Tooth tooth, End end) {
+  private static void rest(Unit unit, ArchChart chart, ArchDesign design, Tooth tooth, End end) {
     RestSite site = tooth.isAnterior() ? RestSite.CINGULUM : RestSite.occlusal(end);
     boolean rested =
         design.stream(Rest.class).anyMatch(r -> r.tooth() == tooth && r.site() == site);
@@ -204,9 +201,7 @@ public enum ClaspUnit {
 
   private static Rest mesialRest(Tooth tooth) {
     return Rest.of(
-        Unit.id("rest"),
-        tooth,
-        tooth.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL);
+        Unit.id("rest"), tooth, tooth.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL);
   }
 
   private static Clasp bar(Tooth tooth, ClaspForm form, Zone zone, End origin) {

@@ -6,8 +6,8 @@ import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
 
 /**
- * A saddle with what a technician needs to make it: mesh, finish line and, at the free end of a lower
- * one, a tissue stop.
+ * A saddle with what a technician needs to make it: mesh, finish line and, at the free end of a
+ * lower one, a tissue stop.
  */
 public final class CompleteSaddle {
   private CompleteSaddle() {}

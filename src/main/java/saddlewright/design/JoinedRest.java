@@ -70,7 +70,6 @@ public final class JoinedRest {
             .anyMatch(
                 m ->
                     m.tooth() == beside.get()
-                        && m.place()
-                            == MinorConnector.embrasure(beside.get().endTowards(tooth)));
+                        && m.place() == MinorConnector.embrasure(beside.get().endTowards(tooth)));
   }
 }

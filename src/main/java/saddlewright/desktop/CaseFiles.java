@@ -154,8 +154,7 @@ final class CaseFiles {
         PngPainter.write(drawing, palette, EXPORT_DPI, out);
         bytes = out.toByteArray();
       } else {
-        bytes =
-            SvgWriter.write(drawing, palette, name()).getBytes(StandardCharsets.UTF_8);
+        bytes = SvgWriter.write(drawing, palette, name()).getBytes(StandardCharsets.UTF_8);
       }
       AtomicFile.write(png ? file : withEnding(file, ".svg"), bytes);
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
@@ -193,7 +192,8 @@ final class CaseFiles {
         .noticeProperty()
         .set(
             Optional.of(
-                Words.of("notice.not-written", file.getFileName(), String.valueOf(e.getMessage()))));
+                Words.of(
+                    "notice.not-written", file.getFileName(), String.valueOf(e.getMessage()))));
   }
 
   /** Whether the case on the desk may be left: saved, or its loss accepted. */

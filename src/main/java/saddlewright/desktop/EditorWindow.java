@@ -51,8 +51,7 @@ public final class EditorWindow {
     files.setWindow(stage);
     root.getStyleClass().add("editor");
     root.setTop(
-        new Menus(
-            table, tools, files, remembered, sheet, this::quit, new HelpPages(stage)));
+        new Menus(table, tools, files, remembered, sheet, this::quit, new HelpPages(stage)));
     StackPane middle = new StackPane(work(), new WelcomePage(files, remembered));
     middle.getChildren().get(0).visibleProperty().bind(table.openProperty());
     middle.getChildren().get(1).visibleProperty().bind(table.openProperty().not());
@@ -62,8 +61,14 @@ public final class EditorWindow {
     table
         .darkDeskProperty()
         .addListener((o, old, dark) -> root.pseudoClassStateChanged(DARK, dark));
-    table.findingProperty().addListener(o -> table.findingProperty().get().ifPresent(k ->
-        sheet.reveal(table.selectionProperty().get())));
+    table
+        .findingProperty()
+        .addListener(
+            o ->
+                table
+                    .findingProperty()
+                    .get()
+                    .ifPresent(k -> sheet.reveal(table.selectionProperty().get())));
     Properties size = remembered.window();
     Scene scene = new Scene(root, number(size, "width", WIDTH), number(size, "height", HEIGHT));
     scene
@@ -75,41 +80,52 @@ public final class EditorWindow {
     stage.setMinWidth(960);
     stage.setMinHeight(600);
     stage.setMaximized(Boolean.parseBoolean(size.getProperty("maximised")));
-    stage.titleProperty().bind(javafx.beans.binding.Bindings.createStringBinding(
-        this::title, table.currentProperty(), table.openProperty(), table.unsavedProperty(),
-        table.fileProperty()));
+    stage
+        .titleProperty()
+        .bind(
+            javafx.beans.binding.Bindings.createStringBinding(
+                this::title,
+                table.currentProperty(),
+                table.openProperty(),
+                table.unsavedProperty(),
+                table.fileProperty()));
     stage.setOnCloseRequest(
         e -> {
           e.consume();
           quit();
         });
     stage.show();
-    table.openProperty().addListener((o, was, open) -> {
-      if (open) {
-        sheet.requestFocus();
-      }
-    });
+    table
+        .openProperty()
+        .addListener(
+            (o, was, open) -> {
+              if (open) {
+                sheet.requestFocus();
+              }
+            });
   }
 
   private BorderPane work() {
     PrescriptionPane prescription = new PrescriptionPane(table, files::exportPrescription);
-    prescription
-        .visibleProperty()
-        .bind(table.stepProperty().isEqualTo(Step.PRESCRIPTION));
+    prescription.visibleProperty().bind(table.stepProperty().isEqualTo(Step.PRESCRIPTION));
     VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);
     StackPane middle = new StackPane(drawing, prescription);
     right.setOrientation(Orientation.VERTICAL);
     right.getItems().addAll(subject, new FindingsPane(table));
     right.setDividerPositions(0.5);
-    table.stepProperty().addListener((o, old, step) -> {
-      // The review is read; it gets the room.
-      right.setDividerPositions(step == Step.REVIEW ? 0.28 : 0.5);
-    });
+    table
+        .stepProperty()
+        .addListener(
+            (o, old, step) -> {
+              // The review is read; it gets the room.
+              right.setDividerPositions(step == Step.REVIEW ? 0.28 : 0.5);
+            });
     SplitPane across = new SplitPane(middle, right);
     across.setDividerPositions(0.68);
     SplitPane.setResizableWithParent(right, false);
-    right.setMinWidth(340);
+    right.setMinWidth(280);
+    middle.setMinWidth(320);
     BorderPane work = new BorderPane(across);
     work.setLeft(new OrderOfWork(table));
     work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));

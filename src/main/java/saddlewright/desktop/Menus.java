@@ -132,8 +132,7 @@ final class Menus extends MenuBar {
   }
 
   private void clear(Arch arch) {
-    table.apply(
-        Words.of("edit.clear", arch.code()), table.current().with(ArchDesign.empty(arch)));
+    table.apply(Words.of("edit.clear", arch.code()), table.current().with(ArchDesign.empty(arch)));
   }
 
   private Menu view() {
@@ -175,8 +174,7 @@ final class Menus extends MenuBar {
     for (Step step : Step.values()) {
       Menu sub = new Menu((step.ordinal() + 1) + "  " + Words.of(step));
       MenuItem go = new MenuItem(Words.of("design.go"));
-      go.setAccelerator(
-          KeyCombination.valueOf("Alt+" + (step.ordinal() + 1) % 10));
+      go.setAccelerator(KeyCombination.valueOf("Alt+" + (step.ordinal() + 1) % 10));
       go.setOnAction(e -> table.stepProperty().set(step));
       sub.getItems().add(go);
       if (!tools.of(step).isEmpty()) {

@@ -13,7 +13,9 @@ import java.util.Properties;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
-/** What the window remembers between sessions, in plain files of the user's configuration folder. */
+/**
+ * What the window remembers between sessions, in plain files of the user's configuration folder.
+ */
 final class Remembered {
   private static final int MOST = 10;
 
@@ -84,8 +86,13 @@ final class Remembered {
   void noteWindow(double width, double height, boolean maximised) {
     write(
         "window.properties",
-        "width=" + Math.round(width) + "\nheight=" + Math.round(height) + "\nmaximised="
-            + maximised + "\n");
+        "width="
+            + Math.round(width)
+            + "\nheight="
+            + Math.round(height)
+            + "\nmaximised="
+            + maximised
+            + "\n");
   }
 
   private void write(String name, String text) {

@@ -79,9 +79,7 @@ final class WelcomePage extends ScrollPane {
             c ->
                 frame
                     .getChildren()
-                    .add(
-                        Picture.of(
-                            Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()), 460)));
+                    .add(Picture.of(Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()), 460)));
     HBox.setHgrow(frame, Priority.NEVER);
     frame.setMinWidth(Region.USE_PREF_SIZE);
     return frame;

@@ -178,8 +178,7 @@ public final class Worktable {
   }
 
   private static boolean isTouched(Case c, Arch arch) {
-    return !c.design(arch).components().isEmpty()
-        || !c.chart(arch).equals(ArchChart.full(arch));
+    return !c.design(arch).components().isEmpty() || !c.chart(arch).equals(ArchChart.full(arch));
   }
 
   /** Clears the desk, so that the welcome page is shown. */

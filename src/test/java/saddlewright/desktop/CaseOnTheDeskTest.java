@@ -62,8 +62,7 @@ class CaseOnTheDeskTest {
     w.settle();
     assertThat(w.table().openProperty().get()).isTrue();
     assertThat(w.find("welcome", Node.class).isVisible()).isFalse();
-    assertThat(w.find("status-lower", Labeled.class).getText())
-        .isEqualTo("Lower: Kennedy Class I");
+    assertThat(w.find("status-lower", Labeled.class).getText()).isEqualTo("Lower: Kennedy Class I");
   }
 
   @Test
@@ -94,8 +93,7 @@ class CaseOnTheDeskTest {
     assertThat(w.table().unsavedProperty().get()).isFalse();
     Case charted = w.table().current();
     assertThat(CaseStore.load(file)).isEqualTo(charted);
-    assertThat(Files.readString(folder.resolve("settings/recent.txt")))
-        .contains("patient.json");
+    assertThat(Files.readString(folder.resolve("settings/recent.txt"))).contains("patient.json");
 
     OnStage.run(
         () -> {
@@ -146,7 +144,8 @@ class CaseOnTheDeskTest {
           w.window.files().writePrescription(pdf);
           return null;
         });
-    assertThat(new String(Files.readAllBytes(pdf), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
+    assertThat(
+            new String(Files.readAllBytes(pdf), 0, 5, java.nio.charset.StandardCharsets.US_ASCII))
         .isEqualTo("%PDF-");
   }
 

@@ -59,9 +59,7 @@ class EveryToolTest {
   private static ArchChart missing(Arch arch, int... fdis) {
     ArchChart c = ArchChart.full(arch);
     for (int fdi : fdis) {
-      c =
-          c.with(
-              Tooth.of(fdi), ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));
+      c = c.with(Tooth.of(fdi), ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));
     }
     return c;
   }
@@ -126,10 +124,8 @@ class EveryToolTest {
     w.click(47, -0.75, -0.75);
     assertThat(w.table().current().lowerChart().tooth(Tooth.T47).undercuts())
         .hasSize(2)
-        .hasEntrySatisfying(
-            Zone.MESIOBUCCAL, u -> assertThat(u.depth()).isEqualTo(0.75))
-        .hasEntrySatisfying(
-            Zone.DISTOLINGUAL, u -> assertThat(u.depth()).isEqualTo(0.25));
+        .hasEntrySatisfying(Zone.MESIOBUCCAL, u -> assertThat(u.depth()).isEqualTo(0.75))
+        .hasEntrySatisfying(Zone.DISTOLINGUAL, u -> assertThat(u.depth()).isEqualTo(0.25));
     w.press("tool-survey-none");
     w.click(47, 0.75, 0.75);
     assertThat(w.table().current().lowerChart().tooth(Tooth.T47).undercuts())
@@ -220,9 +216,7 @@ class EveryToolTest {
     fresh(Worktable.Shown.LOWER);
     w.press("step-BRACING");
     String[] tools = {"RECIPROCAL_ARM", "GUIDE_PLATE", "GUIDE_PLANE", "PLATING"};
-    Class<?>[] kinds = {
-      ReciprocalArm.class, GuidePlate.class, GuidePlane.class, Plating.class
-    };
+    Class<?>[] kinds = {ReciprocalArm.class, GuidePlate.class, GuidePlane.class, Plating.class};
     for (int i = 0; i < tools.length; i++) {
       w.press("tool-bracing-" + tools[i]);
       w.click(44, -0.9, -0.3);

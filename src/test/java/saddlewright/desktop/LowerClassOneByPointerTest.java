@@ -59,13 +59,15 @@ class LowerClassOneByPointerTest {
       w.clickMidline(Arch.LOWER, 25);
 
       ArchDesign d = w.table().current().lowerDesign();
-      assertThat(d.all(Saddle.class)).extracting(s -> s.span().toString())
+      assertThat(d.all(Saddle.class))
+          .extracting(s -> s.span().toString())
           .containsExactly("36–38", "48–46");
       assertThat(d.all(RetentionMesh.class)).hasSize(2);
       assertThat(d.all(TissueStop.class)).hasSize(2);
       assertThat(d.all(Rest.class)).hasSize(4);
       assertThat(d.all(GuidePlate.class)).hasSize(2);
-      assertThat(d.all(Clasp.class)).extracting(Clasp::form)
+      assertThat(d.all(Clasp.class))
+          .extracting(Clasp::form)
           .containsExactly(ClaspForm.I_BAR, ClaspForm.I_BAR);
       assertThat(d.all(MinorConnector.class)).hasSize(4);
       assertThat(d.all(MajorConnector.class)).hasSize(1);

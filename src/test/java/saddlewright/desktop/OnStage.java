@@ -204,9 +204,24 @@ final class OnStage implements AutoCloseable {
           Event.fireEvent(
               sheet,
               new MouseEvent(
-                  type, scene.getX(), scene.getY(), screen.getX(), screen.getY(), button, 1, false,
-                  false, false, false, down, false, button == MouseButton.SECONDARY, false, false,
-                  true, null));
+                  type,
+                  scene.getX(),
+                  scene.getY(),
+                  screen.getX(),
+                  screen.getY(),
+                  button,
+                  1,
+                  false,
+                  false,
+                  false,
+                  false,
+                  down,
+                  false,
+                  button == MouseButton.SECONDARY,
+                  false,
+                  false,
+                  true,
+                  null));
           return null;
         });
   }

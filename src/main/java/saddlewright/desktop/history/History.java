@@ -5,7 +5,9 @@ import java.util.Deque;
 import java.util.Optional;
 import saddlewright.casefile.Case;
 
-/** The states of a case that one can go back to and forward again, each with what led away from it. */
+/**
+ * The states of a case that one can go back to and forward again, each with what led away from it.
+ */
 public final class History {
   /** Cases share all that did not change, so that a state costs little. */
   private static final int DEPTH = 500;

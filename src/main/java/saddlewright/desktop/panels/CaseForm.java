@@ -39,11 +39,21 @@ final class CaseForm {
   }
 
   private void identity() {
-    form.text("case-reference", Words.of("case.reference"), now.reference(),
+    form.text(
+        "case-reference",
+        Words.of("case.reference"),
+        now.reference(),
         t -> set(c -> c.withIdentity(t, c.title(), c.story())));
-    form.text("case-title", Words.of("case.title"), now.title(),
+    form.text(
+        "case-title",
+        Words.of("case.title"),
+        now.title(),
         t -> set(c -> c.withIdentity(c.reference(), t, c.story())));
-    form.area("case-story", Words.of("case.story"), now.story(), 3,
+    form.area(
+        "case-story",
+        Words.of("case.story"),
+        now.story(),
+        3,
         t -> set(c -> c.withIdentity(c.reference(), c.title(), t)));
   }
 
@@ -66,24 +76,39 @@ final class CaseForm {
     k.reasoning().forEach(form::words);
     SoftTissues s = table.current().chart(arch).softTissues();
     if (arch == Arch.UPPER) {
-      form.choice("palate", Words.of("soft.palate"),
-          ToothForm.optional(SoftTissues.PalateForm.values()), s.palate(),
+      form.choice(
+          "palate",
+          Words.of("soft.palate"),
+          ToothForm.optional(SoftTissues.PalateForm.values()),
+          s.palate(),
           o -> o.map(Words::of).orElse(Words.of("uncharted")),
           p -> soft(table, arch, t -> t.withPalate(p)));
-      form.number("palate-limit", Words.of("soft.palate-limit"), Words.of("unit.palate-limit"),
-          s.palateLimit(), v -> soft(table, arch, t -> t.withPalateLimit(v)));
+      form.number(
+          "palate-limit",
+          Words.of("soft.palate-limit"),
+          Words.of("unit.palate-limit"),
+          s.palateLimit(),
+          v -> soft(table, arch, t -> t.withPalateLimit(v)));
     } else {
-      form.check("lingual-frenum", Words.of("soft.lingual-frenum"), s.highLingualFrenum(),
+      form.check(
+          "lingual-frenum",
+          Words.of("soft.lingual-frenum"),
+          s.highLingualFrenum(),
           on -> soft(table, arch, t -> t.withHighLingualFrenum(on)));
     }
     for (SoftTissues.Torus torus : SoftTissues.Torus.values()) {
       if ((torus == SoftTissues.Torus.PALATAL) == (arch == Arch.UPPER)) {
-        form.check("torus-" + torus, Words.of(torus), s.tori().contains(torus),
+        form.check(
+            "torus-" + torus,
+            Words.of(torus),
+            s.tori().contains(torus),
             on -> soft(table, arch, t -> t.withTori(toggled(t.tori(), torus, on))));
       }
     }
     for (Side side : Side.values()) {
-      form.choice("ridge-" + arch + side, Words.of("soft.ridge", Words.of(side)),
+      form.choice(
+          "ridge-" + arch + side,
+          Words.of("soft.ridge", Words.of(side)),
           ToothForm.optional(SoftTissues.RidgeState.values()),
           Optional.ofNullable(s.ridges().get(side)),
           o -> o.map(Words::of).orElse(Words.of("uncharted")),
@@ -103,8 +128,7 @@ final class CaseForm {
     return out;
   }
 
-  private static void soft(
-      Worktable table, Arch arch, Function<SoftTissues, SoftTissues> change) {
+  private static void soft(Worktable table, Arch arch, Function<SoftTissues, SoftTissues> change) {
     ArchChart chart = table.current().chart(arch);
     table.apply(
         Words.of("edit.soft", arch.code()),

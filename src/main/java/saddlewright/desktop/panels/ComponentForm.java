@@ -50,19 +50,31 @@ final class ComponentForm {
     int n = 0;
     for (Attribute a : Attributes.of(component)) {
       Attribute.Option now = a.chosen() < 0 ? null : a.options().get(a.chosen());
-      form.choice("attribute-" + n++, a.name(), a.options(), now, Attribute.Option::label,
+      form.choice(
+          "attribute-" + n++,
+          a.name(),
+          a.options(),
+          now,
+          Attribute.Option::label,
           o -> change(o.label(), o.component()));
     }
   }
 
   private void ownFields() {
     if (component instanceof Note n) {
-      form.area("note-text", Words.of("note.text"), n.text(), 3, t ->
-          change(t, new Note(n.id(), t, n.x(), n.y(), n.pointsAtX(), n.pointsAtY())));
+      form.area(
+          "note-text",
+          Words.of("note.text"),
+          n.text(),
+          3,
+          t -> change(t, new Note(n.id(), t, n.x(), n.y(), n.pointsAtX(), n.pointsAtY())));
     } else if (component instanceof MajorConnector c) {
       connector(c);
     } else if (component instanceof Relief r) {
-      form.number("relief-thickness", Words.of("attribute.thickness"), Words.of("unit.relief"),
+      form.number(
+          "relief-thickness",
+          Words.of("attribute.thickness"),
+          Words.of("unit.relief"),
           Optional.of(r.thickness()),
           v -> v.ifPresent(mm -> change(Words.mm(mm), new Relief(r.id(), r.area(), mm))));
     } else if (component instanceof UnknownComponent u) {
@@ -89,13 +101,16 @@ final class ComponentForm {
       String name,
       Optional<Double> now,
       Function<Optional<Double>, ConnectorShape> with) {
-    form.number("shape-" + name, Words.of("shape." + name), Words.of("unit.shape"), now,
+    form.number(
+        "shape-" + name,
+        Words.of("shape." + name),
+        Words.of("unit.shape"),
+        now,
         v -> change(Words.of("shape." + name), c.withShape(with.apply(v))));
   }
 
   private void measures() {
-    Optional<Laid> laid =
-        table.assessment().arch(subject.arch()).layout().find(component.id());
+    Optional<Laid> laid = table.assessment().arch(subject.arch()).layout().find(component.id());
     if (laid.isEmpty() || laid.get().measures().isEmpty()) {
       return;
     }

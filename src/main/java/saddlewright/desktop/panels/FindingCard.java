@@ -12,8 +12,8 @@ import javafx.scene.control.DatePicker;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.converter.LocalDateStringConverter;
@@ -99,8 +99,7 @@ final class FindingCard extends VBox {
         r -> {
           Label source =
               words(
-                  Words.of(
-                      "finding.source", r.source().citation(), r.source().evidence().words()));
+                  Words.of("finding.source", r.source().citation(), r.source().evidence().words()));
           source.getStyleClass().add("source");
           body.getChildren().add(source);
         });
@@ -134,8 +133,8 @@ final class FindingCard extends VBox {
     body.getChildren()
         .add(words(Words.of("finding.waived-by", w.role(), w.date().toString(), w.reason())));
     Button undo = new Button(Words.of("finding.withdraw"));
-    undo.setOnAction(e -> table.apply(Words.of("edit.withdraw"), table.current()
-        .withWaivers(without())));
+    undo.setOnAction(
+        e -> table.apply(Words.of("edit.withdraw"), table.current().withWaivers(without())));
     body.getChildren().add(undo);
   }
 
@@ -153,7 +152,9 @@ final class FindingCard extends VBox {
     ChoiceBox<String> role = new ChoiceBox<>();
     role.getItems()
         .setAll(
-            Words.of("role.prescriber"), Words.of("role.tutor"), Words.of("role.student"),
+            Words.of("role.prescriber"),
+            Words.of("role.tutor"),
+            Words.of("role.student"),
             Words.of("role.technician"));
     role.getSelectionModel().selectFirst();
     role.setAccessibleText(Words.of("finding.role"));

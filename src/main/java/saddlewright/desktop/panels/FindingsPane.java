@@ -46,9 +46,7 @@ public final class FindingsPane extends VBox {
     List<Report.Entry> entries = table.assessment().report().entries();
     for (Severity severity : Severity.values()) {
       List<Report.Entry> of =
-          entries.stream()
-              .filter(e -> e.stands() && e.finding().severity() == severity)
-              .toList();
+          entries.stream().filter(e -> e.stands() && e.finding().severity() == severity).toList();
       group(wanted, before, Words.of("findings." + severity.code(), of.size()), of);
     }
     group(
@@ -80,12 +78,10 @@ public final class FindingsPane extends VBox {
     }
     Label h = new Label(heading);
     h.getStyleClass()
-        .addAll(
-            "finding-heading", "severity-" + entries.get(0).finding().severity().code());
+        .addAll("finding-heading", "severity-" + entries.get(0).finding().severity().code());
     wanted.add(h);
     for (Report.Entry e : entries) {
-      boolean open =
-          table.findingProperty().get().filter(e.finding().key()::equals).isPresent();
+      boolean open = table.findingProperty().get().filter(e.finding().key()::equals).isPresent();
       FindingCard card =
           before.stream()
               .filter(c -> c.shows(e, open))

@@ -29,8 +29,7 @@ final class Form extends GridPane {
     getStyleClass().add("form");
     ColumnConstraints names = new ColumnConstraints();
     names.setHalignment(HPos.LEFT);
-    names.setMinWidth(90);
-    names.setPrefWidth(140);
+    names.setPercentWidth(39);
     ColumnConstraints values = new ColumnConstraints();
     values.setHgrow(Priority.ALWAYS);
     getColumnConstraints().addAll(names, values);
@@ -140,11 +139,14 @@ final class Form extends GridPane {
           }
         };
     field.setOnAction(e -> commit.run());
-    field.focusedProperty().addListener((o, was, is) -> {
-      if (was && !is) {
-        commit.run();
-      }
-    });
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (was && !is) {
+                commit.run();
+              }
+            });
     HBox values = new HBox(6, field, behind);
     values.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     line(name, new VBox(2, values, error), field);
@@ -161,11 +163,14 @@ final class Form extends GridPane {
           }
         };
     field.setOnAction(e -> commit.run());
-    field.focusedProperty().addListener((o, was, is) -> {
-      if (was && !is) {
-        commit.run();
-      }
-    });
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (was && !is) {
+                commit.run();
+              }
+            });
     line(name, field, field);
   }
 
@@ -175,11 +180,14 @@ final class Form extends GridPane {
     field.setId(id);
     field.setWrapText(true);
     field.setPrefRowCount(rows);
-    field.focusedProperty().addListener((o, was, is) -> {
-      if (was && !is && !field.getText().equals(now)) {
-        set.accept(field.getText());
-      }
-    });
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (was && !is && !field.getText().equals(now)) {
+                set.accept(field.getText());
+              }
+            });
     Label label = new Label(name);
     label.setLabelFor(field);
     wide(label);

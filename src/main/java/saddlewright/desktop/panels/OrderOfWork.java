@@ -16,7 +16,9 @@ import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 
-/** The steps of the work, each with how far it has come; choosing one changes what a click means. */
+/**
+ * The steps of the work, each with how far it has come; choosing one changes what a click means.
+ */
 public final class OrderOfWork extends VBox {
   private static final PseudoClass FINDINGS = PseudoClass.getPseudoClass("findings");
   private static final PseudoClass DONE = PseudoClass.getPseudoClass("done");
@@ -81,9 +83,11 @@ public final class OrderOfWork extends VBox {
       label.setText(
           counted
               ? Long.toString(findings)
-              : Words.of("state.sign." + (step == Step.REVIEW && state != Progress.State.EMPTY
-                  ? Progress.State.DONE
-                  : state)));
+              : Words.of(
+                  "state.sign."
+                      + (step == Step.REVIEW && state != Progress.State.EMPTY
+                          ? Progress.State.DONE
+                          : state)));
       label.pseudoClassStateChanged(FINDINGS, counted);
       label.pseudoClassStateChanged(DONE, !counted && state == Progress.State.DONE);
       label.pseudoClassStateChanged(BEGUN, !counted && state == Progress.State.BEGUN);
@@ -92,9 +96,7 @@ public final class OrderOfWork extends VBox {
           .setAccessibleText(
               Words.of(step)
                   + ": "
-                  + (counted
-                      ? Words.of("state.findings", findings)
-                      : Words.of("state." + state)));
+                  + (counted ? Words.of("state.findings", findings) : Words.of("state." + state)));
     }
   }
 }

@@ -66,8 +66,7 @@ public final class PrescriptionPane extends ScrollPane {
     HBox.setHgrow(gap, Priority.ALWAYS);
     Label heading = new Label(Words.of("prescription.missing"));
     heading.getStyleClass().add("form-heading");
-    page.getChildren()
-        .setAll(new HBox(16, title, gap, pdf), fields(), heading, missing, cautions);
+    page.getChildren().setAll(new HBox(16, title, gap, pdf), fields(), heading, missing, cautions);
     if (focus.startsWith("rx-")) {
       javafx.scene.Node n = page.lookup("#" + focus);
       if (n != null) {
@@ -93,7 +92,11 @@ public final class PrescriptionPane extends ScrollPane {
     form.heading(Words.of("prescription.sent"));
     text(form, "enclosures", p.enclosures(), (d, t) -> with(d, t, 9));
     text(form, "disinfection", p.disinfection(), (d, t) -> with(d, t, 10));
-    form.area("rx-instructions", Words.of("rx.instructions"), p.instructions(), 3,
+    form.area(
+        "rx-instructions",
+        Words.of("rx.instructions"),
+        p.instructions(),
+        3,
         t -> set((d, v) -> with(d, v, 11), t));
     return form;
   }
@@ -106,8 +109,7 @@ public final class PrescriptionPane extends ScrollPane {
     form.text("rx-" + id, Words.of("rx." + id), now, t -> set(with, t));
   }
 
-  private void set(
-      BiFunction<PrescriptionDetails, String, PrescriptionDetails> with, String text) {
+  private void set(BiFunction<PrescriptionDetails, String, PrescriptionDetails> with, String text) {
     PrescriptionDetails next = with.apply(table.current().prescription(), text.strip());
     table.apply(Words.of("edit.prescription"), table.current().with(next));
   }
@@ -117,13 +119,32 @@ public final class PrescriptionPane extends ScrollPane {
     List<String> all =
         new ArrayList<>(
             List.of(
-                d.prescriber(), d.practice(), d.laboratory(), d.dateIssued(), d.dateRequired(),
-                d.frameworkAlloy(), d.baseMaterial(), d.toothMaterial(), d.shade(),
-                d.enclosures(), d.disinfection(), d.instructions()));
+                d.prescriber(),
+                d.practice(),
+                d.laboratory(),
+                d.dateIssued(),
+                d.dateRequired(),
+                d.frameworkAlloy(),
+                d.baseMaterial(),
+                d.toothMaterial(),
+                d.shade(),
+                d.enclosures(),
+                d.disinfection(),
+                d.instructions()));
     all.set(place, text);
     return new PrescriptionDetails(
-        all.get(0), all.get(1), all.get(2), all.get(3), all.get(4), all.get(5), all.get(6),
-        all.get(7), all.get(8), all.get(9), all.get(10), all.get(11));
+        all.get(0),
+        all.get(1),
+        all.get(2),
+        all.get(3),
+        all.get(4),
+        all.get(5),
+        all.get(6),
+        all.get(7),
+        all.get(8),
+        all.get(9),
+        all.get(10),
+        all.get(11));
   }
 
   private void completeness() {

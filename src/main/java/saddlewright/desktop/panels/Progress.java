@@ -67,8 +67,7 @@ final class Progress {
       case SADDLES -> saddles();
       case SUPPORT -> has(Rest.class);
       case RETENTION -> has(Clasp.class);
-      case BRACING ->
-          has(ReciprocalArm.class, GuidePlate.class, GuidePlane.class, Plating.class);
+      case BRACING -> has(ReciprocalArm.class, GuidePlate.class, GuidePlane.class, Plating.class);
       case CONNECTORS -> has(MajorConnector.class);
       case INDIRECT_RETENTION ->
           designs().anyMatch(d -> d.stream(Rest.class).anyMatch(Rest::indirectRetainer))
@@ -80,8 +79,10 @@ final class Progress {
   }
 
   private State saddles() {
-    long areas = Stream.of(Arch.values()).flatMap(a -> now.arch(a).classification().areas().stream())
-        .count();
+    long areas =
+        Stream.of(Arch.values())
+            .flatMap(a -> now.arch(a).classification().areas().stream())
+            .count();
     long covered =
         Stream.of(Arch.values())
             .flatMap(
@@ -100,8 +101,13 @@ final class Progress {
       return State.EMPTY;
     }
     boolean full =
-        Stream.of(p.prescriber(), p.laboratory(), p.dateIssued(), p.dateRequired(),
-                p.frameworkAlloy(), p.disinfection())
+        Stream.of(
+                p.prescriber(),
+                p.laboratory(),
+                p.dateIssued(),
+                p.dateRequired(),
+                p.frameworkAlloy(),
+                p.disinfection())
             .noneMatch(String::isBlank);
     return full ? State.DONE : State.BEGUN;
   }

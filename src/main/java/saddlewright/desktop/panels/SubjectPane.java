@@ -71,9 +71,7 @@ public final class SubjectPane extends VBox {
     boolean fresh = !subject.equals(shown);
     shown = subject;
     title.setText(
-        subject
-            .map(s -> ComponentWords.of(s, table.current()))
-            .orElse(Words.of("subject.case")));
+        subject.map(s -> ComponentWords.of(s, table.current())).orElse(Words.of("subject.case")));
     scroll.setContent(form(subject));
     scroll.setVvalue(at);
     focus.ifPresent(id -> refocus(id));
@@ -140,9 +138,7 @@ public final class SubjectPane extends VBox {
     design.saddlesIn(a.span()).stream()
         .findFirst()
         .ifPresentOrElse(
-            s ->
-                form.link(
-                    ComponentWords.full(s), () -> table.select(Subject.of(span.arch(), s))),
+            s -> form.link(ComponentWords.full(s), () -> table.select(Subject.of(span.arch(), s))),
             () -> form.words(Words.of("area.no-saddle")));
     return form;
   }
@@ -160,10 +156,7 @@ public final class SubjectPane extends VBox {
             r ->
                 r.tooth() == tooth
                     && (area.freeEnd()
-                        || r.site()
-                            .end()
-                            .map(e -> faces(tooth, e, area))
-                            .orElse(true)));
+                        || r.site().end().map(e -> faces(tooth, e, area)).orElse(true)));
   }
 
   private static boolean faces(Tooth tooth, End end, EdentulousArea area) {

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -36,7 +37,11 @@ public final class ToolStrip extends VBox {
     row.getStyleClass().add("tools");
     hint.getStyleClass().add("hint");
     hint.setWrapText(true);
-    hint.setMinHeight(USE_PREF_SIZE);
+    hint.setMinSize(0, 0);
+    Tooltip whole = new Tooltip();
+    whole.textProperty().bind(hint.textProperty());
+    hint.setTooltip(whole);
+    setMinWidth(0);
     HBox.setHgrow(hint, Priority.ALWAYS);
     hint.setMaxWidth(Double.MAX_VALUE);
     HBox below = new HBox(12, hint, view);
@@ -53,7 +58,8 @@ public final class ToolStrip extends VBox {
     row.getChildren().clear();
     ToggleGroup group = new ToggleGroup();
     Step step = table.stepProperty().get();
-    tools.chosen(step)
+    tools
+        .chosen(step)
         .filter(c -> !isShown(c))
         .flatMap(c -> tools.of(step).stream().filter(this::isShown).findFirst())
         .ifPresent(c -> tools.take(step, c, true));
@@ -86,6 +92,10 @@ public final class ToolStrip extends VBox {
   }
 
   private void hint() {
-    hint.setText(tools.chosen(table.stepProperty().get()).map(ToolChoice::hint).orElse(Words.of("hint.none")));
+    hint.setText(
+        tools
+            .chosen(table.stepProperty().get())
+            .map(ToolChoice::hint)
+            .orElse(Words.of("hint.none")));
   }
 }

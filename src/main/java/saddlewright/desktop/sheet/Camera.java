@@ -38,7 +38,8 @@ public final class Camera {
   }
 
   Point toWindow(Point sheet) {
-    return new Point(sheet.x() * scale.get() + view.getTx(), sheet.y() * scale.get() + view.getTy());
+    return new Point(
+        sheet.x() * scale.get() + view.getTx(), sheet.y() * scale.get() + view.getTy());
   }
 
   void pan(double dx, double dy) {

@@ -66,8 +66,7 @@ final class ConnectorHandles extends Group {
     if (laid.isEmpty() || laid.get().body().isEmpty()) {
       return;
     }
-    List<Path> metal =
-        laid.get().body().inside(Path.of(new Point(0, -5), new Point(0, 100)));
+    List<Path> metal = laid.get().body().inside(Path.of(new Point(0, -5), new Point(0, 100)));
     if (metal.isEmpty()) {
       return;
     }
@@ -86,30 +85,64 @@ final class ConnectorHandles extends Group {
             shape
                 .clearance()
                 .orElse(laid.get().measure(Measure.MARGIN_CLEARANCE).orElse(LOWER_CLEARANCE));
-        add(arch, c, last - height(c, laid.get(), first, last), "handle.clearance", (sh, dy) ->
-            sh.withClearance(Optional.of(limit(clear + dy, 0, 15))));
+        add(
+            arch,
+            c,
+            last - height(c, laid.get(), first, last),
+            "handle.clearance",
+            (sh, dy) -> sh.withClearance(Optional.of(limit(clear + dy, 0, 15))));
       }
       double height = height(c, laid.get(), first, last);
-      add(arch, c, last, "handle.height", (sh, dy) ->
-          sh.withHeight(Optional.of(limit(height + dy, 1, 25))));
+      add(
+          arch,
+          c,
+          last,
+          "handle.height",
+          (sh, dy) -> sh.withHeight(Optional.of(limit(height + dy, 1, 25))));
       return;
     }
-    add(arch, c, first, "handle.anterior", (sh, dy) ->
-        sh.withBorders(Optional.of(limit(first + dy, 0, 78)), keep(sh.posteriorBorder(), last)));
+    add(
+        arch,
+        c,
+        first,
+        "handle.anterior",
+        (sh, dy) ->
+            sh.withBorders(
+                Optional.of(limit(first + dy, 0, 78)), keep(sh.posteriorBorder(), last)));
     if (c.form() != ConnectorForm.HORSESHOE) {
-      add(arch, c, last, "handle.posterior", (sh, dy) ->
-          sh.withBorders(keep(sh.anteriorBorder(), first), Optional.of(limit(last + dy, 2, 80))));
+      add(
+          arch,
+          c,
+          last,
+          "handle.posterior",
+          (sh, dy) ->
+              sh.withBorders(
+                  keep(sh.anteriorBorder(), first), Optional.of(limit(last + dy, 2, 80))));
     }
     if (ys.size() >= 4) {
       double open = ys.get(1);
       double close = ys.get(2);
-      add(arch, c, open, "handle.opening-front", (sh, dy) ->
-          sh.withOpening(Optional.of(limit(open + dy, 0, 78)), keep(sh.openingBack(), close)));
-      add(arch, c, close, "handle.opening-back", (sh, dy) ->
-          sh.withOpening(keep(sh.openingFront(), open), Optional.of(limit(close + dy, 2, 80))));
+      add(
+          arch,
+          c,
+          open,
+          "handle.opening-front",
+          (sh, dy) ->
+              sh.withOpening(Optional.of(limit(open + dy, 0, 78)), keep(sh.openingBack(), close)));
+      add(
+          arch,
+          c,
+          close,
+          "handle.opening-back",
+          (sh, dy) ->
+              sh.withOpening(keep(sh.openingFront(), open), Optional.of(limit(close + dy, 2, 80))));
     } else if (c.form() == ConnectorForm.HORSESHOE) {
-      add(arch, c, last, "handle.opening-front", (sh, dy) ->
-          sh.withOpening(Optional.of(limit(last + dy, 2, 78)), sh.openingBack()));
+      add(
+          arch,
+          c,
+          last,
+          "handle.opening-front",
+          (sh, dy) -> sh.withOpening(Optional.of(limit(last + dy, 2, 78)), sh.openingBack()));
     }
   }
 
@@ -166,7 +199,8 @@ final class ConnectorHandles extends Group {
           double dy = (e.getSceneY() - from[0]) / scale;
           if (Math.abs(e.getSceneY() - from[0]) > 1) {
             table.apply(
-                Words.of("edit.shape", Words.of(c.form())), shaped(arch, c, shaping.apply(c.shape(), dy)));
+                Words.of("edit.shape", Words.of(c.form())),
+                shaped(arch, c, shaping.apply(c.shape(), dy)));
           }
           update();
           e.consume();

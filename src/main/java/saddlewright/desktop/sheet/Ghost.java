@@ -68,8 +68,7 @@ final class Ghost extends Group {
   /** Words beside the pointer, in the style of a warning when something is too small. */
   void say(String words, boolean warning, double x, double y) {
     caption.setText(words);
-    caption.pseudoClassStateChanged(
-        javafx.css.PseudoClass.getPseudoClass("warning"), warning);
+    caption.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("warning"), warning);
     caption.setVisible(true);
     caption.applyCss();
     caption.autosize();
@@ -123,9 +122,7 @@ final class Ghost extends Group {
     }
     there.removeAll(ArchDrawing.of(next.layout(), sheet.options()).marks());
     Set<Mark> gone = new HashSet<>();
-    sheet
-        .place(proposal.arch())
-        .ifPresent(t -> there.forEach(m -> gone.add(m.transformed(t))));
+    sheet.place(proposal.arch()).ifPresent(t -> there.forEach(m -> gone.add(m.transformed(t))));
     sheet.fade(gone);
     faded = true;
   }
@@ -144,10 +141,7 @@ final class Ghost extends Group {
           table.current().design(proposal.arch()).find(c.id()).filter(c::equals).isEmpty();
       if (fresh) {
         List<String> facts =
-            next.layout()
-                .find(c.id())
-                .map(l -> Facts.chief(l, next.layout()))
-                .orElse(List.of());
+            next.layout().find(c.id()).map(l -> Facts.chief(l, next.layout())).orElse(List.of());
         if (!facts.isEmpty()) {
           out.append('\n').append(ComponentWords.brief(c)).append(": ");
           out.append(String.join(", ", facts));

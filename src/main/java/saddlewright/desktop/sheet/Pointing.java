@@ -254,8 +254,7 @@ final class Pointing {
             aim -> {
               List<Subject> there = sheet.pick(aim);
               if (!there.isEmpty()) {
-                Subject s =
-                    table.selected().filter(there::contains).orElse(there.get(0));
+                Subject s = table.selected().filter(there::contains).orElse(there.get(0));
                 table.select(s);
                 new SubjectMenu(table, there).show(sheet, e.getScreenX(), e.getScreenY());
               }
@@ -310,8 +309,7 @@ final class Pointing {
 
   /** Moves the selection along the arch by whole teeth. */
   private void walk(int by) {
-    Subject from =
-        table.selected().orElse(Subject.of(saddlewright.dentition.Tooth.T31));
+    Subject from = table.selected().orElse(Subject.of(saddlewright.dentition.Tooth.T31));
     int place = Math.max(0, Math.min(15, place(from) + by));
     table.select(Subject.of(saddlewright.dentition.Tooth.at(from.arch(), place)));
     sheet.reveal(table.selectionProperty().get());

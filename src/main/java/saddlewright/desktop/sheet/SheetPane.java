@@ -104,7 +104,9 @@ public final class SheetPane extends Pane {
 
   DrawingOptions options() {
     return new DrawingOptions(
-        table.notationProperty().get(), table.anatomyProperty().get(), table.surveyProperty().get());
+        table.notationProperty().get(),
+        table.anatomyProperty().get(),
+        table.surveyProperty().get());
   }
 
   /** Fades marks that are about to be replaced; none shows the sheet as it is. */

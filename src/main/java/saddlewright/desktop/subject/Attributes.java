@@ -53,14 +53,29 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
   public List<Attribute> saddle(Saddle c) {
     List<Attribute> out = new ArrayList<>();
     out.addAll(
-        span("attribute.replaces", c, c.span(), s ->
-            new Saddle(c.id(), s, c.base(), c.flange(), c.lingualFinish())));
-    out.add(choice("attribute.base", Saddle.Base.values(), c, b ->
-        new Saddle(c.id(), c.span(), b, c.flange(), c.lingualFinish())));
-    out.add(choice("attribute.flange", Saddle.Flange.values(), c, f ->
-        new Saddle(c.id(), c.span(), c.base(), f, c.lingualFinish())));
-    out.add(choice("attribute.lingual-finish", Saddle.Finish.values(), c, f ->
-        new Saddle(c.id(), c.span(), c.base(), c.flange(), f)));
+        span(
+            "attribute.replaces",
+            c,
+            c.span(),
+            s -> new Saddle(c.id(), s, c.base(), c.flange(), c.lingualFinish())));
+    out.add(
+        choice(
+            "attribute.base",
+            Saddle.Base.values(),
+            c,
+            b -> new Saddle(c.id(), c.span(), b, c.flange(), c.lingualFinish())));
+    out.add(
+        choice(
+            "attribute.flange",
+            Saddle.Flange.values(),
+            c,
+            f -> new Saddle(c.id(), c.span(), c.base(), f, c.lingualFinish())));
+    out.add(
+        choice(
+            "attribute.lingual-finish",
+            Saddle.Finish.values(),
+            c,
+            f -> new Saddle(c.id(), c.span(), c.base(), c.flange(), f)));
     return out;
   }
 
@@ -72,12 +87,17 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
             Stream.of(RestSite.values()).filter(s -> s.existsOn(c.tooth())).toList(),
             s -> Words.capital(ToothNames.site(s)),
             c,
-            s ->
-                new Rest(c.id(), c.tooth(), s, c.form(), c.seat(), c.indirectRetainer())),
-        choice("attribute.form", Rest.Form.values(), c, f ->
-            new Rest(c.id(), c.tooth(), c.site(), f, c.seat(), c.indirectRetainer())),
-        choice("attribute.seat", Rest.Seat.values(), c, s ->
-            new Rest(c.id(), c.tooth(), c.site(), c.form(), s, c.indirectRetainer())),
+            s -> new Rest(c.id(), c.tooth(), s, c.form(), c.seat(), c.indirectRetainer())),
+        choice(
+            "attribute.form",
+            Rest.Form.values(),
+            c,
+            f -> new Rest(c.id(), c.tooth(), c.site(), f, c.seat(), c.indirectRetainer())),
+        choice(
+            "attribute.seat",
+            Rest.Seat.values(),
+            c,
+            s -> new Rest(c.id(), c.tooth(), c.site(), c.form(), s, c.indirectRetainer())),
         chosen(
             "attribute.indirect",
             List.of(false, true),
@@ -89,18 +109,26 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
   @Override
   public List<Attribute> clasp(Clasp c) {
     return List.of(
-        choice("attribute.form", ClaspForm.values(), c, f ->
-            new Clasp(c.id(), c.tooth(), f, c.tip(), c.origin(), c.material())),
+        choice(
+            "attribute.form",
+            ClaspForm.values(),
+            c,
+            f -> new Clasp(c.id(), c.tooth(), f, c.tip(), c.origin(), c.material())),
         chosen(
             "attribute.tip",
             List.of(Zone.values()),
             z -> Words.capital(ToothNames.zone(c.tooth(), z)),
             c,
             z -> new Clasp(c.id(), c.tooth(), c.form(), z, c.origin(), c.material())),
-        end("attribute.origin", c, e ->
-            new Clasp(c.id(), c.tooth(), c.form(), c.tip(), e, c.material())),
-        choice("attribute.material", ClaspMaterial.values(), c, m ->
-            new Clasp(c.id(), c.tooth(), c.form(), c.tip(), c.origin(), m)));
+        end(
+            "attribute.origin",
+            c,
+            e -> new Clasp(c.id(), c.tooth(), c.form(), c.tip(), e, c.material())),
+        choice(
+            "attribute.material",
+            ClaspMaterial.values(),
+            c,
+            m -> new Clasp(c.id(), c.tooth(), c.form(), c.tip(), c.origin(), m)));
   }
 
   @Override
@@ -123,8 +151,11 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
   @Override
   public List<Attribute> guidePlane(GuidePlane c) {
     return List.of(
-        choice("attribute.surface", GuidePlane.Surface.values(), c, s ->
-            new GuidePlane(c.id(), c.tooth(), s)));
+        choice(
+            "attribute.surface",
+            GuidePlane.Surface.values(),
+            c,
+            s -> new GuidePlane(c.id(), c.tooth(), s)));
   }
 
   @Override
@@ -135,8 +166,11 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
   @Override
   public List<Attribute> minorConnector(MinorConnector c) {
     return List.of(
-        choice("attribute.place", MinorConnector.Place.values(), c, p ->
-            new MinorConnector(c.id(), c.tooth(), p)));
+        choice(
+            "attribute.place",
+            MinorConnector.Place.values(),
+            c,
+            p -> new MinorConnector(c.id(), c.tooth(), p)));
   }
 
   @Override
@@ -145,33 +179,41 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
     out.add(
         chosen(
             "attribute.form",
-            Stream.of(ConnectorForm.values())
-                .filter(f -> f.arch() == c.form().arch())
-                .toList(),
+            Stream.of(ConnectorForm.values()).filter(f -> f.arch() == c.form().arch()).toList(),
             Words::of,
             c,
             f -> new MajorConnector(c.id(), f, c.span(), c.shape())));
     out.addAll(
-        span("attribute.runs", c, c.span(), s ->
-            new MajorConnector(c.id(), c.form(), s, c.shape())));
+        span(
+            "attribute.runs",
+            c,
+            c.span(),
+            s -> new MajorConnector(c.id(), c.form(), s, c.shape())));
     return out;
   }
 
   @Override
   public List<Attribute> retentionMesh(RetentionMesh c) {
     List<Attribute> out = new ArrayList<>();
-    out.add(choice("attribute.form", RetentionMesh.Form.values(), c, f ->
-        new RetentionMesh(c.id(), c.span(), f)));
-    out.addAll(
-        span("attribute.covers", c, c.span(), s -> new RetentionMesh(c.id(), s, c.form())));
+    out.add(
+        choice(
+            "attribute.form",
+            RetentionMesh.Form.values(),
+            c,
+            f -> new RetentionMesh(c.id(), c.span(), f)));
+    out.addAll(span("attribute.covers", c, c.span(), s -> new RetentionMesh(c.id(), s, c.form())));
     return out;
   }
 
   @Override
   public List<Attribute> finishLine(FinishLine c) {
     List<Attribute> out = new ArrayList<>();
-    out.add(choice("attribute.level", FinishLine.Level.values(), c, l ->
-        new FinishLine(c.id(), c.span(), l)));
+    out.add(
+        choice(
+            "attribute.level",
+            FinishLine.Level.values(),
+            c,
+            l -> new FinishLine(c.id(), c.span(), l)));
     out.addAll(span("attribute.covers", c, c.span(), s -> new FinishLine(c.id(), s, c.level())));
     return out;
   }
@@ -195,8 +237,8 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
   @Override
   public List<Attribute> relief(Relief c) {
     return List.of(
-        choice("attribute.area", Relief.Area.values(), c, a ->
-            new Relief(c.id(), a, c.thickness())),
+        choice(
+            "attribute.area", Relief.Area.values(), c, a -> new Relief(c.id(), a, c.thickness())),
         chosen(
             "attribute.thickness",
             Arrays.stream(SPACERS).boxed().toList(),
@@ -221,8 +263,7 @@ public final class Attributes implements ComponentVisitor<List<Attribute>> {
   }
 
   private static Attribute end(String name, Component now, Function<End, Component> with) {
-    return chosen(
-        name, List.of(End.values()), e -> Words.capital(ToothNames.end(e)), now, with);
+    return chosen(name, List.of(End.values()), e -> Words.capital(ToothNames.end(e)), now, with);
   }
 
   private static Attribute tooth(Component now, Tooth at, Function<Tooth, Component> with) {

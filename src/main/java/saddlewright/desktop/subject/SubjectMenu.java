@@ -76,18 +76,24 @@ public final class SubjectMenu extends ContextMenu {
     ArchChart chart = table.current().chart(tooth.arch());
     ToothFindings f = chart.tooth(tooth);
     for (ToothStatus s : ToothStatus.values()) {
-      choice(Words.of(s), f.status() == s, () ->
-          table.apply(
-              Words.of("edit.chart", tooth, Words.of(s)),
-              table.current().with(chart.with(tooth, f.withStatus(s)))));
+      choice(
+          Words.of(s),
+          f.status() == s,
+          () ->
+              table.apply(
+                  Words.of("edit.chart", tooth, Words.of(s)),
+                  table.current().with(chart.with(tooth, f.withStatus(s)))));
     }
     if (chart.isLost(tooth)) {
       line();
       for (GapDecision g : GapDecision.values()) {
-        choice(Words.of(g), f.gap() == g, () ->
-            table.apply(
-                Words.of("edit.chart", tooth, Words.of(g)),
-                table.current().with(chart.with(tooth, f.withGap(g)))));
+        choice(
+            Words.of(g),
+            f.gap() == g,
+            () ->
+                table.apply(
+                    Words.of("edit.chart", tooth, Words.of(g)),
+                    table.current().with(chart.with(tooth, f.withGap(g)))));
       }
     }
   }

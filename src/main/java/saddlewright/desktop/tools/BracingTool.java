@@ -74,8 +74,7 @@ enum BracingTool implements Tool {
                           ? GuidePlane.Surface.MESIAL
                           : GuidePlane.Surface.DISTAL));
       case PLATING -> {
-        boolean plated =
-            design.stream(Plating.class).anyMatch(p -> p.span().contains(tooth));
+        boolean plated = design.stream(Plating.class).anyMatch(p -> p.span().contains(tooth));
         yield plated ? List.of() : List.of(new Plating(id, Span.of(tooth)));
       }
     };

@@ -31,8 +31,7 @@ record ConnectorTool(ConnectorForm form) implements Tool {
     }
     ComponentId id = there.map(MajorConnector::id).orElse(ComponentId.of("connector-1"));
     MajorConnector next = ConnectorChoice.of(id, form, arch.chart(), design);
-    DesignEdit edit =
-        there.isPresent() ? new DesignEdit.Change(next) : new DesignEdit.Place(next);
+    DesignEdit edit = there.isPresent() ? new DesignEdit.Change(next) : new DesignEdit.Place(next);
     return List.of(
         new Proposal(
             Words.of("edit.place", Words.of(form), next.span()),

@@ -67,9 +67,7 @@ enum SaddleTool implements Tool {
               List.of(new RetentionMesh(id("mesh"), span.get(), RetentionMesh.Form.LATTICE)));
       default ->
           propose(
-              aim,
-              now,
-              List.of(new FinishLine(id("finish"), span.get(), FinishLine.Level.BOTH)));
+              aim, now, List.of(new FinishLine(id("finish"), span.get(), FinishLine.Level.BOTH)));
     };
   }
 
@@ -96,8 +94,7 @@ enum SaddleTool implements Tool {
   private static List<Tooth> freeEnds(Optional<EdentulousArea> area, Span span) {
     List<Tooth> out = new ArrayList<>();
     if (area.map(EdentulousArea::freeEnd).orElse(false)) {
-      Tooth back =
-          span.first().position() > span.last().position() ? span.first() : span.last();
+      Tooth back = span.first().position() > span.last().position() ? span.first() : span.last();
       out.add(back);
     }
     return out;

@@ -19,10 +19,7 @@ record StrutTool() implements Tool {
     }
     Tooth tooth = aim.tooth().get();
     MinorConnector.Place place =
-        aim.zone()
-            .end()
-            .map(MinorConnector::embrasure)
-            .orElse(MinorConnector.Place.LINGUAL_FACE);
+        aim.zone().end().map(MinorConnector::embrasure).orElse(MinorConnector.Place.LINGUAL_FACE);
     return Unit.in(arch.design())
         .plus(new MinorConnector(ComponentId.of("minor-1"), tooth, place))
         .edit()

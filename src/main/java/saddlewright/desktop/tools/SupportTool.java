@@ -60,10 +60,10 @@ record SupportTool(Rest.Form form, boolean indirectRetainer) implements Tool {
               indirectRetainer);
       Unit unit = JoinedRest.of(arch.chart(), arch.design(), rest);
       String what =
-          Words.of(
-              indirectRetainer ? "edit.indirect" : "edit.rest", ToothNames.site(site), tooth);
+          Words.of(indirectRetainer ? "edit.indirect" : "edit.rest", ToothNames.site(site), tooth);
       unit.edit()
-          .ifPresent(e -> out.add(new Proposal(what, aim.arch(), now.subject().with(aim.arch(), e))));
+          .ifPresent(
+              e -> out.add(new Proposal(what, aim.arch(), now.subject().with(aim.arch(), e))));
     }
     return out;
   }

@@ -28,8 +28,7 @@ record SurveyTool(Optional<Double> depth) implements Tool {
     }
     ToothFindings old = chart.tooth(tooth);
     Optional<Undercut> before = Optional.ofNullable(old.undercuts().get(aim.zone()));
-    Optional<Undercut> after =
-        depth.map(d -> new Undercut(d, before.flatMap(Undercut::height)));
+    Optional<Undercut> after = depth.map(d -> new Undercut(d, before.flatMap(Undercut::height)));
     ToothFindings next = old.withUndercut(aim.zone(), after);
     String zone = ToothNames.zone(tooth, aim.zone());
     String name =
