@@ -22,6 +22,7 @@ final class ClaspDrawer {
   private static final double HEAD_LENGTH = 1.9;
   private static final double HEAD_DEPTH = 1.25;
   private static final double HEAD_AHEAD = 0.45;
+  private static final double HEAD_INTO_CROWN = 1.0;
   private static final double GLINT_WIDTH = 0.2;
 
   private final Laid laid;
@@ -79,10 +80,11 @@ final class ClaspDrawer {
     boolean upright = ahead.dot(inwards) > 0.75;
     double towards = upright ? -side.dot(origin) : side.dot(inwards);
     side = towards < 0 ? side.negated() : side;
-    Point back = tip.minus(ahead.times(HEAD_LENGTH - HEAD_AHEAD));
+    double reach = upright ? HEAD_INTO_CROWN : HEAD_AHEAD;
+    Point back = tip.minus(ahead.times(HEAD_LENGTH - reach));
     return Outline.of(
         List.of(
-            tip.plus(ahead.times(HEAD_AHEAD)),
+            tip.plus(ahead.times(reach)),
             back.plus(side.times(HEAD_DEPTH)),
             back.plus(ahead.times(0.35)).plus(side.times(0.1)),
             back.plus(ahead.times(0.35)).minus(side.times(0.15))));

@@ -2,6 +2,8 @@ package saddlewright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.WeakHashMap;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
@@ -18,10 +20,13 @@ final class CrownContour {
   private static final double STEP = 360.0 / BINS;
   private static final int PASSES = 6;
   /** How far a groove may be bridged, and a prominence cut, in mm. */
-  private static final double BRIDGED = 0.3;
+  private static final double BRIDGED = 0.2;
   private static final double CUT = 0.08;
   /** Longest turn between two knots of a curve along the rim, degrees. */
   private static final double KNOT = 9;
+
+  /** Distances already found, for as long as their teeth are in use: one edit asks many times. */
+  private static final Map<PlacedTooth, double[]> KNOWN = new WeakHashMap<>();
 
   private final PlacedTooth tooth;
   private final double[] radius;
@@ -32,7 +37,9 @@ final class CrownContour {
   }
 
   static CrownContour of(PlacedTooth tooth) {
-    return new CrownContour(tooth, smoothed(radii(tooth)));
+    synchronized (KNOWN) {
+      return new CrownContour(tooth, KNOWN.computeIfAbsent(tooth, t -> smoothed(radii(t))));
+    }
   }
 
   PlacedTooth tooth() {

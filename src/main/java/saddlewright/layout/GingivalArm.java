@@ -1,6 +1,7 @@
 package saddlewright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.archform.PlacedTooth;
@@ -23,7 +24,7 @@ import saddlewright.geometry.Vector;
  */
 final class GingivalArm {
   /** Depth of the centreline below the margin where it runs along, mm: 3 clear and half its width. */
-  static final double RUN_DEPTH = 4;
+  static final double RUN_DEPTH = 4.1;
   /** Where the arm begins, mm along from the contact at its origin. */
   static final double BEGINS = 7;
   static final double ROOT_WIDTH = 1.5;
@@ -39,6 +40,15 @@ final class GingivalArm {
   static final double L_REACH = 2.4;
 
   private static final double TURN = 2.1;
+  /** Sweep of an upright beyond which the arm must first pass the middle of the face, degrees. */
+  private static final double PAST_MIDDLE = 104;
+  private static final double BESIDE_MIDDLE = 82;
+  /** Clear of the margin, mm: 3 and a little for sampling. */
+  private static final double CLEAR = 3.02;
+  private static final double STEP_OUT = 0.45;
+  private static final int TRIES = 5;
+  /** Usual distance of the margin outside the crown, mm. */
+  private static final double MARGIN_OFFSET = 0.4;
   /** Direction in which the run of the margin is judged, mm to each side. */
   private static final double CHORD = 3;
   /** Farthest saddle or connector that the root is brought to, mm. */
@@ -80,8 +90,16 @@ final class GingivalArm {
     Vector out = run.quarterTurn();
     out = out.dot(tooth.buccal()) * outwards < 0 ? out.negated() : out;
     Vector home = run.dot(towardsOrigin()) < 0 ? run.negated() : run;
-    Path rising = rising(foot, margin.at(arc), out, home);
-    return laid(rising, upright, tip, run);
+    List<Point> necks = necks(arc);
+    Stance at = new Stance(foot, margin.at(arc), out, home, upright);
+    Path rising = rising(at, 0);
+    double clear = clearance(rising, necks);
+    // Crowns that bulge beyond the place of crossing bring their margins nearer: farther out, then.
+    for (int i = 1; i <= TRIES && clear < CLEAR; i++) {
+      rising = rising(at, i * STEP_OUT);
+      clear = clearance(rising, necks);
+    }
+    return laid(rising, clear, upright, tip, run);
   }
 
   /** Sweep to the upright: at the tip, or before a foot that reaches sideways to it. */
@@ -113,26 +131,58 @@ final class GingivalArm {
     return clasp.origin() == End.MESIAL ? tooth.mesial() : tooth.mesial().negated();
   }
 
+  /** Points of the margins beside which the arm runs along. */
+  private List<Point> necks(double crossing) {
+    double corner = margin.arcNearest(crown.at(sweep.degrees(25), 0));
+    double way = Math.signum(corner - crossing);
+    double end = Beside.stands(ground, tooth.tooth(), clasp.origin()) ? BEGINS : 0;
+    return margin.between(crossing - way * TURN, corner + way * end).sampled(0.5);
+  }
+
   /** From the root along below the margin, round the corner and up to the foot. */
-  private Path rising(Point foot, Point crossing, Vector out, Vector home) {
-    Point corner = foot.plus(out.times(foot.to(crossing).dot(out) + RUN_DEPTH));
-    Point before = corner.plus(home.times(TURN));
+  private Path rising(Stance at, double swell) {
+    Vector out = at.out;
+    double depth = at.foot.to(at.crossing).dot(out) + RUN_DEPTH;
+    Point corner = at.foot.plus(out.times(depth + swell));
+    Point before = corner.plus(at.home.times(TURN));
     Point after = corner.minus(out.times(TURN));
-    Point root = root(before);
-    double far = root.distanceTo(before) / 3;
-    Path along =
-        Path.cubic(
-            root,
-            root.plus(root.to(before).unit().times(far)),
-            before.plus(home.times(far)),
-            before);
     Path bend =
         Path.cubic(before, before.towards(corner, 0.6), after.towards(corner, 0.6), after);
-    return along.then(bend).then(Path.of(after, foot));
+    return along(before, at, swell).then(bend).then(Path.of(after, at.foot));
+  }
+
+  /** From the root to the bend; on the way to the far end of the crown round its face. */
+  private Path along(Point before, Stance at, double swell) {
+    Vector home = at.home;
+    Point root = root();
+    if (at.upright < PAST_MIDDLE) {
+      double far = root.distanceTo(before) / 3;
+      return Path.cubic(
+          root,
+          root.plus(root.to(before).unit().times(far)).plus(at.out.times(1.5 * swell)),
+          before.plus(home.times(far)),
+          before);
+    }
+    Point middle = crown.at(sweep.degrees(BESIDE_MIDDLE), MARGIN_OFFSET + RUN_DEPTH + swell);
+    Vector back = crown.along(sweep.degrees(BESIDE_MIDDLE)).times(-sweep.sign());
+    double near = root.distanceTo(middle) / 3;
+    Vector bulge = crown.outward(sweep.degrees(BESIDE_MIDDLE)).times(1.5 * swell);
+    double far = middle.distanceTo(before) / 3;
+    return Path.cubic(
+            root,
+            root.plus(root.to(middle).unit().times(near)).plus(bulge),
+            middle.plus(back.times(near)),
+            middle)
+        .then(
+            Path.cubic(
+                middle,
+                middle.minus(back.times(far)),
+                before.plus(home.times(far)),
+                before));
   }
 
   /** Where the arm begins: over the next place, drawn in to a saddle or connector near by. */
-  private Point root(Point before) {
+  private Point root() {
     Vector home = towardsOrigin();
     Optional<PlacedTooth> next = Beside.place(ground, tooth.tooth(), clasp.origin());
     PlacedTooth over = next.orElse(tooth);
@@ -171,11 +221,11 @@ final class GingivalArm {
     return ground.saddles().stream()
         .map(Laid::body)
         .filter(b -> !b.isEmpty() && b.distanceTo(there) < SEEKS)
-        .findFirst()
+        .min(Comparator.comparingDouble(b -> b.distanceTo(there)))
         .or(() -> ground.connector().map(Laid::body).filter(b -> !b.isEmpty()));
   }
 
-  private Laid laid(Path rising, double upright, double tip, Vector run) {
+  private Laid laid(Path rising, double clear, double upright, double tip, Vector run) {
     List<Region> parts = new ArrayList<>();
     Path line = rising;
     double from = sweep.degrees(upright);
@@ -191,11 +241,10 @@ final class GingivalArm {
         line = rising.then(crown.path(from, to, FOOT_OFFSET));
       }
     }
-    double clear = clearance(rising) - (ROOT_WIDTH + UPRIGHT_WIDTH) / 4;
     Vector up = rising.tangentAt(rising.length() - 0.5);
     double plan = line.length();
     Laid laid =
-        Laid.of(clasp, OcclusalArm.substance(clasp.material()), Region.union(parts))
+        Laid.of(clasp, OcclusalArm.substance(clasp.material()), joined(parts))
             .withCentreline(line)
             .withTip(line.end())
             .with(Measure.PLAN_LENGTH, plan)
@@ -207,6 +256,10 @@ final class GingivalArm {
                 Measure.CROSSING_DEGREES,
                 Math.toDegrees(Math.asin(Math.min(1, Math.abs(up.cross(run))))));
     return OcclusalArm.withUndercut(ground, clasp, laid);
+  }
+
+  private static Region joined(List<Region> parts) {
+    return parts.size() == 1 ? parts.get(0) : parts.get(0).plus(parts.get(1));
   }
 
   /** The part that lies flat on the crown, without the upright. */
@@ -241,14 +294,26 @@ final class GingivalArm {
     return rising.between(0, cut).then(curve).then(crown.path(start, to, FOOT_OFFSET));
   }
 
-  /** Smallest distance from the margin to the centreline where it runs along below it, mm. */
-  private double clearance(Path rising) {
-    double least = Double.POSITIVE_INFINITY;
+  /**
+   * Smallest distance from the margins of standing teeth to the arm where it passes them, mm. Where
+   * it comes out of a saddle it must come near the abutment; that part counts for nothing.
+   */
+  private double clearance(Path rising, List<Point> necks) {
+    boolean saddle = !Beside.stands(ground, tooth.tooth(), clasp.origin());
+    Point contact = crown.at(sweep.degrees(0), 0);
+    Vector home = towardsOrigin();
+    double least = RUN_DEPTH;
     double end = runLength(rising);
-    for (double arc = 0; arc <= end; arc += 0.6) {
-      least = Math.min(least, margin.distanceTo(rising.at(arc)));
+    for (double back = 0; back <= end; back += 0.5) {
+      Point p = rising.at(end - back);
+      if (saddle && contact.to(p).dot(home) > 0) {
+        break;
+      }
+      for (Point neck : necks) {
+        least = Math.min(least, neck.distanceTo(p));
+      }
     }
-    return least;
+    return least - (ROOT_WIDTH + UPRIGHT_WIDTH) / 4;
   }
 
   /** Length of the part before the turn up to the tooth, mm. */
@@ -260,4 +325,7 @@ final class GingivalArm {
     }
     return arc;
   }
+
+  /** Where the upright stands, its direction away from the tooth and the way back to the root. */
+  private record Stance(Point foot, Point crossing, Vector out, Vector home, double upright) {}
 }

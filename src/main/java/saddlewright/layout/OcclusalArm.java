@@ -33,9 +33,9 @@ final class OcclusalArm {
   private static final double PAST = 11;
   /** Sweep at which an arm that must come back to its own end turns, at least, degrees. */
   private static final double HAIRPIN_TURN = 112;
-  private static final double HAIRPIN_INNER = 0.24;
-  private static final double HAIRPIN_OUTER = 0.88;
-  private static final double HAIRPIN_WIDTH = 0.52;
+  private static final double HAIRPIN_INNER = 0.28;
+  private static final double HAIRPIN_OUTER = 0.75;
+  private static final double HAIRPIN_WIDTH = 0.4;
 
   private final Ground ground;
   private final Clasp clasp;
