@@ -3,6 +3,7 @@ package saddlewright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import saddlewright.dentition.Arch;
 import saddlewright.geometry.Box;
 import saddlewright.geometry.Point;
@@ -26,6 +27,16 @@ public record SheetDrawing(
 
   public static SheetDrawing of(
       Optional<Layout> upper, Optional<Layout> lower, DrawingOptions options) {
+    return of(upper, lower, layout -> ArchDrawing.of(layout, options));
+  }
+
+  /**
+   * The same for a window, which keeps the drawings of arches that did not change.
+   *
+   * @param arches gives the drawing of an arch in its own frame
+   */
+  public static SheetDrawing of(
+      Optional<Layout> upper, Optional<Layout> lower, Function<Layout, Drawing> arches) {
     List<Mark> marks = new ArrayList<>();
     double half =
         java.util.stream.Stream.concat(upper.stream(), lower.stream())
@@ -38,7 +49,7 @@ public record SheetDrawing(
     Optional<Transform> upperPlace = Optional.empty();
     Optional<Transform> lowerPlace = Optional.empty();
     if (upper.isPresent()) {
-      Drawing d = ArchDrawing.of(upper.get(), options);
+      Drawing d = arches.apply(upper.get());
       Box b = d.bounds();
       y += HEADING;
       Transform t = Transform.translation(middle, y - b.minY());
@@ -48,7 +59,7 @@ public record SheetDrawing(
       y += b.height() + GAP_BETWEEN_ARCHES;
     }
     if (lower.isPresent()) {
-      Drawing d = ArchDrawing.of(lower.get(), options);
+      Drawing d = arches.apply(lower.get());
       Box b = d.bounds();
       double bottom = y + b.height();
       Transform t = Transform.scaling(1, -1).then(Transform.translation(middle, bottom + b.minY()));

@@ -14,7 +14,6 @@ import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
 import saddlewright.desktop.subject.Facts;
 import saddlewright.desktop.tools.Proposal;
-import saddlewright.drawing.ArchDrawing;
 import saddlewright.drawing.Mark;
 import saddlewright.layout.Laid;
 import saddlewright.rules.Situation;
@@ -90,14 +89,14 @@ final class Ghost extends Group {
               proposal.next().chart(proposal.arch()),
               proposal.next().design(proposal.arch()),
               old.profile());
-      Set<Mark> there = new HashSet<>(ArchDrawing.of(old.layout(), sheet.options()).marks());
+      Set<Mark> there = new HashSet<>(sheet.draw(old.layout()).marks());
       MarkNodes maker = new MarkNodes(sheet.palette());
       List<Node> nodes = new ArrayList<>();
       sheet
           .place(proposal.arch())
           .ifPresent(
               t -> {
-                for (Mark m : ArchDrawing.of(next.layout(), sheet.options()).marks()) {
+                for (Mark m : sheet.draw(next.layout()).marks()) {
                   if (!there.contains(m)) {
                     nodes.add(maker.of(m.transformed(t)));
                   }
@@ -120,7 +119,7 @@ final class Ghost extends Group {
       unfade();
       return;
     }
-    there.removeAll(ArchDrawing.of(next.layout(), sheet.options()).marks());
+    there.removeAll(sheet.draw(next.layout()).marks());
     Set<Mark> gone = new HashSet<>();
     sheet.place(proposal.arch()).ifPresent(t -> there.forEach(m -> gone.add(m.transformed(t))));
     sheet.fade(gone);

@@ -22,6 +22,7 @@ import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.tools.Aim;
 import saddlewright.desktop.tools.ToolBox;
+import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Ink;
 import saddlewright.drawing.Mark;
@@ -43,6 +44,7 @@ public final class SheetPane extends Pane {
   private final Group world = new Group();
   private final Rectangle page = new Rectangle();
   private final Layers layers = new Layers();
+  private final DrawnArches drawn = new DrawnArches();
   private final Camera camera = new Camera(world);
   private final Ghost ghost;
   private final Highlights highlights;
@@ -102,7 +104,7 @@ public final class SheetPane extends Pane {
         : table.darkDeskProperty().get() ? Palette.DARK : Palette.PAPER;
   }
 
-  DrawingOptions options() {
+  private DrawingOptions options() {
     return new DrawingOptions(
         table.notationProperty().get(),
         table.anatomyProperty().get(),
@@ -152,7 +154,7 @@ public final class SheetPane extends Pane {
 
   private void redraw() {
     Assessment now = table.assessment();
-    sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), options());
+    sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::draw);
     Box b = sheet.drawing().bounds();
     boolean grown = page.getHeight() != b.height() || page.getWidth() != b.width();
     page.setX(b.minX());
@@ -166,6 +168,11 @@ public final class SheetPane extends Pane {
       keepFitted();
     }
     overlay();
+  }
+
+  /** The drawing of an arch in its own frame. */
+  Drawing draw(Layout layout) {
+    return drawn.of(layout, options());
   }
 
   private Optional<Layout> layout(Arch arch, Assessment now) {
