@@ -64,7 +64,7 @@ final class FrameworkDrawer {
       out.add(stroke(lines, 0.22, DASH));
     }
     if (!metal.isEmpty()) {
-      Region cast = metal.filleted(FILLET).simplified(0.015);
+      Region cast = metal.simplified(0.012).filleted(FILLET).simplified(0.015);
       out.add(fill(cast, 1));
       out.add(stroke(Texture.hatch(cast, HATCH_DEGREES, HATCH_PITCH), HATCH_WIDTH, List.of()));
       out.add(

@@ -3,16 +3,19 @@ package saddlewright.geometry;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.MultiLineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.DistanceOp;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
@@ -27,6 +30,8 @@ public final class Region {
   public static final Region EMPTY = new Region(FACTORY.createPolygon());
 
   private final Geometry shape;
+  // Built when first needed; a second thread would only build an equal one.
+  private volatile IndexedFacetDistance facets;
 
   private Region(Geometry shape) {
     this.shape = shape;
@@ -111,6 +116,25 @@ public final class Region {
     return isEmpty() || other.isEmpty()
         ? Double.POSITIVE_INFINITY
         : DistanceOp.distance(shape, other.shape);
+  }
+
+  /** Whether they come as near as this, in mm; cheaper than asking how near they are. */
+  public boolean isWithin(Region other, double distance) {
+    if (isEmpty() || other.isEmpty()) {
+      return false;
+    }
+    if (facets == null) {
+      facets = new IndexedFacetDistance(shape);
+    }
+    // The index knows boundaries only, so that one region inside the other is asked for besides.
+    return facets.isWithinDistance(other.shape, distance)
+        || holdsCornerOf(other)
+        || other.holdsCornerOf(this);
+  }
+
+  private boolean holdsCornerOf(Region other) {
+    return SimplePointInAreaLocator.locate(other.shape.getCoordinate(), shape)
+        != Location.EXTERIOR;
   }
 
   /** Smallest distance in mm, zero when they touch. */

@@ -62,7 +62,7 @@ public final class Framework {
       for (Laid other : bodies.values()) {
         if (!joined.contains(other.component().id())
             && reach.overlaps(other.body().box())
-            && here.body().distanceTo(other.body()) <= TOUCHING_MM) {
+            && here.body().isWithin(other.body(), TOUCHING_MM)) {
           joined.add(other.component().id());
           open.add(other);
         }

@@ -25,8 +25,8 @@ record Ground(
     List<Laid> saddles,
     Optional<Laid> connector) {
 
-  static Ground of(ArchForm form, ArchDesign design) {
-    return new Ground(form, RidgeFrame.of(form), design, List.of(), Optional.empty());
+  static Ground of(ArchForm form, RidgeFrame ridge, ArchDesign design) {
+    return new Ground(form, ridge, design, List.of(), Optional.empty());
   }
 
   Ground withSaddles(List<Laid> laid) {

@@ -17,18 +17,30 @@ public final class Layout {
   private final ArchForm form;
   private final ArchDesign design;
   private final Map<ComponentId, Laid> laid;
-  private final Framework framework;
+  private final RidgeFrame ridge;
+  // Two threads may both work it out; they get equal values, so no lock is needed.
+  private volatile Optional<Framework> framework = Optional.empty();
 
-  private Layout(ArchForm form, ArchDesign design, Map<ComponentId, Laid> laid) {
+  private Layout(
+      ArchForm form, RidgeFrame ridge, ArchDesign design, Map<ComponentId, Laid> laid) {
     this.form = form;
+    this.ridge = ridge;
     this.design = design;
     this.laid = laid;
-    this.framework = Framework.of(List.copyOf(laid.values()));
   }
 
   public static Layout of(ArchForm form, ArchDesign design) {
+    return of(form, RidgeFrame.of(form), design);
+  }
+
+  /** The layout of another design on the same arch form. */
+  public Layout redesigned(ArchDesign other) {
+    return of(form, ridge, other);
+  }
+
+  private static Layout of(ArchForm form, RidgeFrame ridge, ArchDesign design) {
     Map<ComponentId, Laid> found = new LinkedHashMap<>();
-    Ground ground = Ground.of(form, design);
+    Ground ground = Ground.of(form, ridge, design);
     for (Saddle s : design.all(Saddle.class)) {
       found.put(s.id(), s.accept(new Placement(ground)));
     }
@@ -44,14 +56,14 @@ public final class Layout {
     for (Component c : design.components()) {
       ordered.put(c.id(), found.containsKey(c.id()) ? found.get(c.id()) : c.accept(placement));
     }
-    return new Layout(form, design, ordered);
+    return new Layout(form, ridge, design, ordered);
   }
 
   /** The layout with one component lying otherwise, to see what that would change. */
   public Layout with(Laid other) {
     Map<ComponentId, Laid> changed = new LinkedHashMap<>(laid);
     changed.replace(other.component().id(), other);
-    return new Layout(form, design, changed);
+    return new Layout(form, ridge, design, changed);
   }
 
   public ArchForm form() {
@@ -82,8 +94,11 @@ public final class Layout {
     return out;
   }
 
-  /** The joined metalwork. */
+  /** The joined metalwork, worked out when it is first asked for. */
   public Framework framework() {
-    return framework;
+    if (framework.isEmpty()) {
+      framework = Optional.of(Framework.of(all()));
+    }
+    return framework.get();
   }
 }

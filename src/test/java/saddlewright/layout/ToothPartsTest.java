@@ -46,7 +46,8 @@ class ToothPartsTest {
   private static final double SLACK = 0.06;
 
   private static Ground ground(ArchChart chart) {
-    return Ground.of(ArchForm.of(chart), ArchDesign.empty(chart.arch()));
+    ArchForm form = ArchForm.of(chart);
+    return Ground.of(form, RidgeFrame.of(form), ArchDesign.empty(chart.arch()));
   }
 
   private static Laid lay(Ground ground, Component c) {
