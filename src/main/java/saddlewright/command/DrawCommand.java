@@ -80,6 +80,7 @@ final class DrawCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--dpi " + dpi + " is out of range; use a number from 10 to 2400");
     }
+    OutFile.refuseCase(out, file, spec.commandLine());
     Case subject = CaseStore.load(file);
     Drawing drawing =
         SheetDrawing.of(

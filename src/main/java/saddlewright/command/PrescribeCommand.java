@@ -3,6 +3,7 @@ package saddlewright.command;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -40,8 +41,22 @@ final class PrescribeCommand implements Callable<Integer> {
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
+      converter = PrescribeCommand.Day.class,
       description = "Date of the document (default: today).")
   private LocalDate date = LocalDate.now();
+
+  /** Reads a date, and says in plain words when it is none. */
+  static final class Day implements CommandLine.ITypeConverter<LocalDate> {
+    @Override
+    public LocalDate convert(String text) {
+      try {
+        return LocalDate.parse(text);
+      } catch (DateTimeParseException e) {
+        throw new CommandLine.TypeConversionException(
+            ToothList.quoted(text) + " is no date; write year-month-day, such as 2026-03-31");
+      }
+    }
+  }
 
   @Override
   public Integer call() throws CaseFileException, IOException {
@@ -49,6 +64,7 @@ final class PrescribeCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--out " + out + ": the name must end in .pdf");
     }
+    OutFile.refuseCase(out, file, spec.commandLine());
     AtomicFile.write(out, PrescriptionPdf.toBytes(Assessment.of(CaseStore.load(file)), date));
     return CommandLine.ExitCode.OK;
   }

@@ -133,7 +133,8 @@ final class PalateField {
       if (reach.last() == SaddleReach.Stop.ABUTMENT) {
         way = Math.min(way, reach.to() - arc);
       }
-      double turn = Math.min(clearance, half);
+      // A border without any clearance still needs a length to turn in, or it turns nowhere.
+      double turn = Math.max(ridge.step(), Math.min(clearance, half));
       double lane = Math.max(raw[i], inner);
       raw[i] = inner + (lane - inner) * (1 - Fairing.step(way / turn));
     }

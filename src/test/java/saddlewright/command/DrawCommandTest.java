@@ -60,6 +60,19 @@ class DrawCommandTest {
         .isBetween((int) (height(svg) * 100 / 25.4), (int) (height(svg) * 100 / 25.4) + 1);
   }
 
+  /** The case would be lost: neither its own name nor a link to it may be written over. */
+  @Test
+  void the_case_is_never_drawn_over_itself() throws Exception {
+    Path file = Files.copy(CASE, folder.resolve("case.svg"));
+    Path link = Files.createSymbolicLink(folder.resolve("link.svg"), file);
+    for (Path out : new Path[] {file, link}) {
+      Run run = Run.of("draw", file, "--out", out);
+      assertThat(run.code()).isEqualTo(2);
+      assertThat(run.err()).contains(out + " is the case itself").hasLineCount(1);
+      assertThat(file).hasSameBinaryContentAs(CASE);
+    }
+  }
+
   @Test
   void mono_uses_no_colour() throws Exception {
     Path out = folder.resolve("mono.svg");

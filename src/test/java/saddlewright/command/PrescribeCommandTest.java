@@ -49,6 +49,22 @@ class PrescribeCommandTest {
   }
 
   @Test
+  void says_in_plain_words_that_a_date_is_none() {
+    Path out = folder.resolve("p.pdf");
+    Run run = Run.of("prescribe", CASE, "--out", out, "--date", "2026-13-40");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("\"2026-13-40\" is no date").doesNotContain("java");
+    assertThat(out).doesNotExist();
+  }
+
+  @Test
+  void never_writes_over_the_case() throws Exception {
+    Path file = Files.copy(CASE, folder.resolve("case.pdf"));
+    assertThat(Run.of("prescribe", file, "--out", file).code()).isEqualTo(2);
+    assertThat(file).hasSameBinaryContentAs(CASE);
+  }
+
+  @Test
   void refuses_another_kind_of_file() {
     assertThat(Run.of("prescribe", CASE, "--out", folder.resolve("p.doc")).err())
         .isEqualToIgnoringNewLines(

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Span;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
@@ -43,6 +44,20 @@ class UpperConnectorTest {
     plate
         .measure(Measure.MARGIN_CLEARANCE)
         .ifPresent(mm -> assertThat(mm).isGreaterThanOrEqualTo(6 - 0.01));
+  }
+
+  /** No clearance is unwise and lawful; it once left the border without a length to turn in. */
+  @Property(tries = 60)
+  void aConnectorWithoutAnyClearanceIsLaid(@ForAll("upper") ArchChart chart) {
+    ArchDesign design =
+        Mouths.saddles(chart)
+            .plus(
+                new MajorConnector(
+                    MAJOR,
+                    ConnectorForm.PALATAL_PLATE,
+                    Span.of(Tooth.of(18), Tooth.of(28)),
+                    ConnectorShape.DEFAULT.withClearance(Optional.of(0.0))));
+    assertThat(Mouths.laid(chart, design).find(MAJOR)).isPresent();
   }
 
   @Test
