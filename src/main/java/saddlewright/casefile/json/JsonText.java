@@ -72,6 +72,12 @@ final class JsonText {
       throw tooMuch(e);
     } catch (JsonProcessingException e) {
       throw notJson(e);
+    } catch (NumberFormatException e) {
+      // Lawful JSON has no bound on exponents; decimal numbers of the library have.
+      throw Refusal.ofFile(
+          Kind.TOO_LARGE,
+          "holds a number with an exponent far beyond any size in a case. Correct it, or open an"
+              + " earlier copy.");
     }
   }
 

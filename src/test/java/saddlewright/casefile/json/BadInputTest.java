@@ -117,6 +117,15 @@ class BadInputTest {
   }
 
   @Test
+  void an_exponent_beyond_all_sizes_is_refused() {
+    assertRefused(
+        file("'upper':{'teeth':{'16':{'crownHeight':3.1e5358979323846264338327950288}}}"),
+        Kind.TOO_LARGE,
+        " holds a number with an exponent far beyond any size in a case. Correct it, or open an"
+            + " earlier copy.");
+  }
+
+  @Test
   void one_name_twice_in_an_object_is_refused() {
     assertRefused(
         file("'title':'a','title':'b'"),
