@@ -7,7 +7,6 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
@@ -22,7 +21,7 @@ public final class Benchmarks {
    *
    * @param args at most one: a regular expression that the names must contain
    */
-  public static void main(String[] args) throws RunnerException {
+  public static void main(String[] args) throws Exception {
     if (Benchmarks.class.getResource("/META-INF/BenchmarkList") == null) {
       System.out.println("There are no benchmarks yet.");
       return;
@@ -51,6 +50,9 @@ public final class Benchmarks {
           name(run),
           result.getScore(),
           result.getScoreError());
+    }
+    if (args.length == 0) {
+      WindowBenchmark.run();
     }
   }
 
