@@ -22,18 +22,25 @@ import saddlewright.desktop.Worktable;
  * One window in a process of its own: an empty one or the editor, timed from the start of the Java
  * machine to its first frame, or edits timed until their pixels can be read.
  */
-public final class WindowProbe extends Application {
+public final class WindowProbe {
   private static final int WARM = 60;
   private static final int TIMED = 120;
   private static String what;
 
   public static void main(String[] args) {
     what = args[0];
-    launch(WindowProbe.class);
+    Application.launch(Shown.class);
   }
 
-  @Override
-  public void start(Stage stage) throws Exception {
+  /** What JavaFX starts; the launcher refuses a main class of this kind on the class path. */
+  public static final class Shown extends Application {
+    @Override
+    public void start(Stage stage) throws Exception {
+      show(stage);
+    }
+  }
+
+  private static void show(Stage stage) throws Exception {
     if (what.equals("empty")) {
       stage.setScene(new Scene(new BorderPane(), 1200, 800));
       stage.show();
