@@ -2,6 +2,7 @@ package saddlewright.desktop;
 
 import java.nio.file.Path;
 import java.util.Properties;
+import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.scene.Scene;
@@ -13,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import saddlewright.desktop.panels.FindingsPane;
 import saddlewright.desktop.panels.OrderOfWork;
 import saddlewright.desktop.panels.PrescriptionPane;
@@ -52,9 +54,10 @@ public final class EditorWindow {
     root.getStyleClass().add("editor");
     root.setTop(
         new Menus(table, tools, files, remembered, sheet, this::quit, new HelpPages(stage)));
-    StackPane middle = new StackPane(work(), new WelcomePage(files, remembered));
-    middle.getChildren().get(0).visibleProperty().bind(table.openProperty());
-    middle.getChildren().get(1).visibleProperty().bind(table.openProperty().not());
+    WelcomePage welcome = new WelcomePage(files, remembered);
+    welcome.visibleProperty().bind(table.openProperty().not());
+    StackPane middle = new StackPane(welcome);
+    table.openProperty().addListener(o -> putWorkInto(middle));
     VBox body = new VBox(new NoticeBar(table), middle);
     VBox.setVgrow(middle, Priority.ALWAYS);
     root.setCenter(body);
@@ -95,6 +98,12 @@ public final class EditorWindow {
           quit();
         });
     stage.show();
+    welcome.fill();
+    // The panels are built while the welcome page is read, so that its first frame is not kept
+    // waiting by what is not yet seen, nor the first case by its panels.
+    PauseTransition idle = new PauseTransition(Duration.millis(300));
+    idle.setOnFinished(e -> putWorkInto(middle));
+    idle.play();
     table
         .openProperty()
         .addListener(
@@ -103,6 +112,15 @@ public final class EditorWindow {
                 sheet.requestFocus();
               }
             });
+  }
+
+  /** Puts the panels behind the welcome page, once. */
+  private void putWorkInto(StackPane middle) {
+    if (middle.getChildren().size() == 1) {
+      BorderPane work = work();
+      work.visibleProperty().bind(table.openProperty());
+      middle.getChildren().add(0, work);
+    }
   }
 
   private BorderPane work() {

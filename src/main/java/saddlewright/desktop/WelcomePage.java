@@ -2,6 +2,8 @@ package saddlewright.desktop;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -9,6 +11,8 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -23,9 +27,14 @@ import saddlewright.layout.Layout;
 
 /** What is seen when no case is open: a drawing, ways to begin, the demo cases, the cautions. */
 final class WelcomePage extends ScrollPane {
+  /** Width of the picture in pixels. */
+  private static final double PICTURE = 460;
+
   private final CaseFiles files;
   private final Remembered remembered;
   private final VBox recent = new VBox(2);
+  private final VBox picture = new VBox();
+  private final GridPane demos = new GridPane();
 
   WelcomePage(CaseFiles files, Remembered remembered) {
     this.files = files;
@@ -33,10 +42,12 @@ final class WelcomePage extends ScrollPane {
     setId("welcome");
     getStyleClass().add("welcome");
     setFitToWidth(true);
-    List<Case> demos = DemoCases.all();
-    HBox top = new HBox(36, left(), picture(demos));
+    picture.getStyleClass().add("welcome-picture");
+    picture.setMinSize(PICTURE + 2, PICTURE * 0.9);
+    HBox.setHgrow(picture, Priority.NEVER);
+    HBox top = new HBox(36, left(), picture);
     top.setAlignment(Pos.TOP_LEFT);
-    VBox page = new VBox(22, top, demoList(demos));
+    VBox page = new VBox(22, top, demoList());
     page.getStyleClass().add("welcome-page");
     page.setMaxWidth(1080);
     VBox holder = new VBox(page);
@@ -70,19 +81,28 @@ final class WelcomePage extends ScrollPane {
     return box;
   }
 
-  private Region picture(List<Case> demos) {
-    VBox frame = new VBox();
-    frame.getStyleClass().add("welcome-picture");
-    demos.stream()
-        .findFirst()
-        .ifPresent(
-            c ->
-                frame
-                    .getChildren()
-                    .add(Picture.of(Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()), 460)));
-    HBox.setHgrow(frame, Priority.NEVER);
-    frame.setMinWidth(Region.USE_PREF_SIZE);
-    return frame;
+  /** Reads the demo cases and draws the first, away from the thread that paints the window. */
+  void fill() {
+    Thread reader =
+        new Thread(
+            () -> {
+              List<Case> cases = DemoCases.all();
+              Optional<Layout> first =
+                  cases.stream()
+                      .findFirst()
+                      .map(c -> Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()));
+              Platform.runLater(() -> show(cases, first));
+            },
+            "demo cases");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
+  private void show(List<Case> cases, Optional<Layout> first) {
+    first.ifPresent(l -> picture.getChildren().setAll(Picture.of(l, PICTURE)));
+    for (int n = 0; n < cases.size(); n++) {
+      demos.add(card(cases.get(n)), n % 2, n / 2);
+    }
   }
 
   private void recentFiles() {
@@ -101,24 +121,18 @@ final class WelcomePage extends ScrollPane {
     }
   }
 
-  private VBox demoList(List<Case> demos) {
+  private VBox demoList() {
     Label heading = new Label(Words.of("welcome.demos"));
     heading.getStyleClass().add("form-heading");
-    javafx.scene.layout.GridPane list = new javafx.scene.layout.GridPane();
-    list.setHgap(12);
-    list.setVgap(8);
-    list.setId("demo-cases");
+    demos.setHgap(12);
+    demos.setVgap(8);
+    demos.setId("demo-cases");
     for (int i = 0; i < 2; i++) {
-      javafx.scene.layout.ColumnConstraints half = new javafx.scene.layout.ColumnConstraints();
+      ColumnConstraints half = new ColumnConstraints();
       half.setPercentWidth(50);
-      list.getColumnConstraints().add(half);
+      demos.getColumnConstraints().add(half);
     }
-    int n = 0;
-    for (Case c : demos) {
-      list.add(card(c), n % 2, n / 2);
-      n++;
-    }
-    return new VBox(8, heading, list);
+    return new VBox(8, heading, demos);
   }
 
   private Button card(Case c) {

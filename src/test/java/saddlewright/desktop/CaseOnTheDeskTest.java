@@ -44,6 +44,11 @@ class CaseOnTheDeskTest {
   @Test
   void the_welcome_page_is_drawn_and_offers_the_demo_cases() throws Exception {
     Pane demos = w.find("demo-cases", Pane.class);
+    // They are read while the page is already shown.
+    for (int i = 0; i < 200 && demos.getChildren().size() < 12; i++) {
+      Thread.sleep(50);
+      w.settle();
+    }
     assertThat(demos.getChildren()).hasSize(12);
     WritableImage picture = w.picture();
     int width = (int) picture.getWidth();

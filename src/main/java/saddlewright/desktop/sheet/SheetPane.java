@@ -51,7 +51,9 @@ public final class SheetPane extends Pane {
   private final AxisLines axes;
   private final ConnectorHandles handles;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
-  private SheetDrawing sheet;
+  // An empty sheet until a case is laid on the desk.
+  private SheetDrawing sheet =
+      SheetDrawing.of(Optional.empty(), Optional.empty(), DrawingOptions.DEFAULT);
   private Optional<Arch> framed = Optional.empty();
 
   public SheetPane(Worktable table, ToolBox tools) {
@@ -91,7 +93,6 @@ public final class SheetPane extends Pane {
     widthProperty().addListener(o -> keepFitted());
     heightProperty().addListener(o -> keepFitted());
     new Pointing(this, table, tools, ghost);
-    redraw();
   }
 
   public Camera camera() {
