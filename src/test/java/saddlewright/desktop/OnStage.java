@@ -70,10 +70,10 @@ final class OnStage implements AutoCloseable {
 
   /** Waits until what was put off has run. */
   void settle() throws Exception {
-    SubjectPane subject = find("subject", SubjectPane.class);
-    for (int i = 0; i < 200; i++) {
-      run(() -> null);
-      if (run(subject::isSettled)) {
+    for (int i = 0; i < 500; i++) {
+      // The panels are built shortly after the welcome page is shown.
+      SubjectPane subject = run(() -> find("subject", SubjectPane.class));
+      if (subject != null && run(subject::isSettled)) {
         return;
       }
       Thread.sleep(10);
