@@ -20,8 +20,8 @@ import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
 
 /**
- * Each demo case carries its class, findings and schedule as text beside it. The cases are invented;
- * what is expected of them follows from the published rules that the findings cite.
+ * Each demo case carries its class, findings and schedule as text beside it. The cases are
+ * invented; what is expected of them follows from the published rules that the findings cite.
  */
 class DemoCasesTest {
   private static final Path FOLDER = Path.of("demo-cases");
@@ -62,8 +62,7 @@ class DemoCasesTest {
   void there_are_twelve_and_the_index_names_them_all() throws IOException {
     assertThat(cases()).hasSize(12);
     assertThat(Files.readAllLines(FOLDER.resolve("index.txt")))
-        .containsExactlyElementsOf(
-            cases().stream().map(c -> c.getFileName().toString()).toList());
+        .containsExactlyElementsOf(cases().stream().map(c -> c.getFileName().toString()).toList());
   }
 
   private static String describe(Assessment a) {

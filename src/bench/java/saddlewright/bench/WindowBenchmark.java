@@ -22,7 +22,8 @@ final class WindowBenchmark {
     System.out.printf(Locale.ROOT, "%-64s %12.2f%n", "ratio", editor / empty);
     String[] edit = probe("edit").split(" ");
     System.out.printf("%-64s %12s%n", "edit, derived and nodes updated, median ms", edit[0]);
-    System.out.printf("%-64s %12s%n", "edit, with a picture of the whole window, median ms", edit[1]);
+    System.out.printf(
+        "%-64s %12s%n", "edit, with a picture of the whole window, median ms", edit[1]);
     System.out.printf("%-64s %12s%n", "the same, 99th percentile ms", edit[2]);
   }
 

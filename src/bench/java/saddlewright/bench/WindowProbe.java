@@ -2,7 +2,6 @@ package saddlewright.bench;
 
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -76,7 +75,8 @@ public final class WindowProbe {
     Case whole = DemoCase.largest();
     table.lay(whole, java.util.Optional.empty());
     ArchDesign design = whole.design(Arch.LOWER);
-    Case without = whole.with(design.without(design.components().get(design.components().size() - 2).id()));
+    Case without =
+        whole.with(design.without(design.components().get(design.components().size() - 2).id()));
     List<Double> millis = new ArrayList<>();
     for (int i = 0; i < WARM + TIMED; i++) {
       long before = System.nanoTime();

@@ -6,7 +6,8 @@ import saddlewright.dentition.DataTable;
 import saddlewright.geometry.Point;
 
 /**
- * The contact-line curve y = A x⁶ + B x² of an arch, y back from the incisal midpoint, in millimetres.
+ * The contact-line curve y = A x⁶ + B x² of an arch, y back from the incisal midpoint, in
+ * millimetres.
  *
  * <p>Form after Noroozi et al., Angle Orthod 2001;71:386-9; coefficients in the arch-form table.
  */

@@ -17,11 +17,11 @@ import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 
 /**
- * The arch of a charted mouth in the plane: every crown or empty place, gingival margins, ridges and
- * landmarks, in millimetres.
+ * The arch of a charted mouth in the plane: every crown or empty place, gingival margins, ridges
+ * and landmarks, in millimetres.
  *
- * <p>Crowns stand on the contact-line curve with contacts placed by successive chords equal to their
- * mesiodistal widths. All long curves run from the patient's right to the left.
+ * <p>Crowns stand on the contact-line curve with contacts placed by successive chords equal to
+ * their mesiodistal widths. All long curves run from the patient's right to the left.
  */
 public final class ArchForm {
   private static final double LABEL_OUTSIDE_SULCUS = 2;

@@ -113,8 +113,7 @@ final class CrownShape {
     Map<String, Map<String, Point>> landmarks = new HashMap<>();
     Map<String, Map<String, List<Point>>> lines = new HashMap<>();
     for (Map<String, String> r : DataTable.rows("crown-shapes")) {
-      Point p =
-          new Point(Double.parseDouble(r.get("m_norm")), Double.parseDouble(r.get("b_norm")));
+      Point p = new Point(Double.parseDouble(r.get("m_norm")), Double.parseDouble(r.get("b_norm")));
       String key = r.get("tooth_key");
       switch (r.get("kind")) {
         case "outline" -> outlines.computeIfAbsent(key, k -> new ArrayList<>()).add(p);
@@ -138,16 +137,14 @@ final class CrownShape {
   }
 
   private static Line line(String name, List<Point> points) {
-    CrownDetail.Kind kind =
-        CrownDetail.Kind.valueOf(name.split(" ")[0].toUpperCase(Locale.ROOT));
+    CrownDetail.Kind kind = CrownDetail.Kind.valueOf(name.split(" ")[0].toUpperCase(Locale.ROOT));
     List<Point> big = enlarged(points);
     List<Point> smooth =
         kind == CrownDetail.Kind.TABLE
             ? Outline.smooth(big).toPath().points()
             : Path.smooth(big).points();
     return new Line(
-        kind,
-        smooth.stream().map(p -> new Point(p.x() / ENLARGED, p.y() / ENLARGED)).toList());
+        kind, smooth.stream().map(p -> new Point(p.x() / ENLARGED, p.y() / ENLARGED)).toList());
   }
 
   /** The spline through the control points, rescaled so that it reaches exactly −1 and 1. */

@@ -32,8 +32,7 @@ final class Frena {
       Point depth = new Point(0, sulcus.at(sulcus.length() / 2).y());
       fold(new Point(0, rim), depth, ORDINARY, out);
     }
-    for (Tooth t :
-        upper ? List.of(Tooth.T14, Tooth.T24) : List.of(Tooth.T44, Tooth.T34)) {
+    for (Tooth t : upper ? List.of(Tooth.T14, Tooth.T24) : List.of(Tooth.T44, Tooth.T34)) {
       if (!charted.contains(t)) {
         beside(form, t, ORDINARY * 0.8, out);
       }
@@ -76,7 +75,9 @@ final class Frena {
     fold(rim, depth, share, out);
   }
 
-  /** A fold that starts broad in the sulcus and runs to a point a share of the way to the margin. */
+  /**
+   * A fold that starts broad in the sulcus and runs to a point a share of the way to the margin.
+   */
   private static void fold(Point margin, Point depth, double share, List<Path> out) {
     Vector in = depth.to(margin);
     if (in.length() < 0.5) {
@@ -86,8 +87,7 @@ final class Frena {
     Vector wide = in.unit().quarterTurn();
     for (double w : new double[] {-0.9, 0.9}) {
       Point foot = depth.plus(wide.times(w));
-      out.add(
-          Path.cubic(foot, foot.plus(in.times(share * 0.35)), tip.minus(in.times(0.1)), tip));
+      out.add(Path.cubic(foot, foot.plus(in.times(share * 0.35)), tip.minus(in.times(0.1)), tip));
     }
   }
 }

@@ -11,14 +11,15 @@ import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
 
 /**
- * The gingival margin along one face of an arch, from the patient's right to the left: scalloped round
- * standing crowns with a papilla between neighbours, and along the border of the ridge elsewhere.
+ * The gingival margin along one face of an arch, from the patient's right to the left: scalloped
+ * round standing crowns with a papilla between neighbours, and along the border of the ridge
+ * elsewhere.
  */
 final class GingivalMargin {
   /**
    * How far outside the greatest outline of a crown the margin is drawn, mm. The true margin lies
-   * lower and, at the cervix, up to 0.5 mm inside that outline; the free gingiva is about 1 mm thick
-   * (from memory), so that its crest is seen just outside the crown.
+   * lower and, at the cervix, up to 0.5 mm inside that outline; the free gingiva is about 1 mm
+   * thick (from memory), so that its crest is seen just outside the crown.
    */
   private static final double BESIDE_CROWN = 0.45;
 

@@ -11,8 +11,8 @@ import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
 
 /**
- * What ends the ridges at the back: pear-shaped retromolar pads (lower), tuberosities with the hamular
- * notches behind them (upper). Sizes from memory of casts.
+ * What ends the ridges at the back: pear-shaped retromolar pads (lower), tuberosities with the
+ * hamular notches behind them (upper). Sizes from memory of casts.
  */
 final class Pads {
   static final double HALF_BREADTH = 4.2;
@@ -52,7 +52,8 @@ final class Pads {
     Frame f = frame(form, side);
     double back = TUBEROSITY[TUBEROSITY.length - 1][0] + NOTCH_BEHIND;
     return Path.smooth(
-        List.of(f.at(back - 1.6, 3.4), f.at(back, 0.6), f.at(back - 0.2, -2.2), f.at(back - 2, -4)));
+        List.of(
+            f.at(back - 1.6, 3.4), f.at(back, 0.6), f.at(back - 0.2, -2.2), f.at(back - 2, -4)));
   }
 
   /** The farthest point of the pad or notch on the ridge line. */

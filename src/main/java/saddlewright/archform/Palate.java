@@ -13,7 +13,9 @@ import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
 
-/** Landmarks of the hard palate of an upper arch; a lower arch has none. Sizes from memory of casts. */
+/**
+ * Landmarks of the hard palate of an upper arch; a lower arch has none. Sizes from memory of casts.
+ */
 final class Palate {
   private static final double PAPILLA_BEHIND_MARGIN = 4.2;
   private static final double PAPILLA_HALF_LENGTH = 2.3;
@@ -76,7 +78,8 @@ final class Palate {
           double t = i / 8.0;
           double wave = RUGA_WAVE * Math.sin(2 * Math.PI * t * 1.25 + r[1]) * Math.sin(Math.PI * t);
           knots.add(
-              new Point(sign * (r[0] + (r[2] - r[0]) * t), y + r[1] + (r[3] - r[1]) * t * t + wave));
+              new Point(
+                  sign * (r[0] + (r[2] - r[0]) * t), y + r[1] + (r[3] - r[1]) * t * t + wave));
         }
         out.add(Path.smooth(knots));
       }
@@ -94,8 +97,7 @@ final class Palate {
 
   /** Where hard and soft palate meet on the midline, mm from the incisal midpoint. */
   private static double middle(ArchForm form) {
-    double usual =
-        (behind(form, 1) + behind(form, 14)) / 2 + HARD_PALATE_BEHIND_SECOND_MOLAR;
+    double usual = (behind(form, 1) + behind(form, 14)) / 2 + HARD_PALATE_BEHIND_SECOND_MOLAR;
     return form.chart().softTissues().palateLimit().orElse(usual);
   }
 
@@ -150,8 +152,7 @@ final class Palate {
         List<Point> knots = new ArrayList<>();
         for (int position = 4; position <= 7; position++) {
           PlacedTooth t =
-              form.tooth(
-                  Tooth.at(Arch.UPPER, side == Side.RIGHT ? 8 - position : 7 + position));
+              form.tooth(Tooth.at(Arch.UPPER, side == Side.RIGHT ? 8 - position : 7 + position));
           Point p = t.rim(t.degreesAcross(Face.LINGUAL));
           knots.add(new Point(p.x() * (1 - share), p.y() + 1));
         }

@@ -22,8 +22,8 @@ import saddlewright.geometry.Vector;
  * A crown (or the place of a lost one) on the arch form, in the frame of the arch, millimetres.
  *
  * <p>Directions around the crown are given in degrees of its own frame: 0 mesial, 90 buccal, 180
- * distal, 270 lingual. The frame is mirrored between the sides, so that whatever is built from it is
- * mirrored too.
+ * distal, 270 lingual. The frame is mirrored between the sides, so that whatever is built from it
+ * is mirrored too.
  */
 public final class PlacedTooth {
   private final Tooth tooth;
@@ -156,7 +156,9 @@ public final class PlacedTooth {
     return at(far * m, far * b);
   }
 
-  /** Whether a point lies on the crown or within a distance in mm of it, measured from its centre. */
+  /**
+   * Whether a point lies on the crown or within a distance in mm of it, measured from its centre.
+   */
   public boolean covers(Point p, double around) {
     double far = centre.distanceTo(p);
     // The corners of no crown stick out beyond the circle about its box.
@@ -177,7 +179,9 @@ public final class PlacedTooth {
     return Path.smooth(out);
   }
 
-  /** The point of the outline in a direction, moved outwards along its normal by an offset in mm. */
+  /**
+   * The point of the outline in a direction, moved outwards along its normal by an offset in mm.
+   */
   public Point rimOut(double degrees, double offset) {
     Point here = rim(degrees);
     Vector along = rim(degrees - 3).to(rim(degrees + 3));
@@ -188,7 +192,9 @@ public final class PlacedTooth {
     return here.plus(n.times(offset));
   }
 
-  /** The mesial or distal contact: the most prominent place there, slightly buccal of the middle. */
+  /**
+   * The mesial or distal contact: the most prominent place there, slightly buccal of the middle.
+   */
   public Point contact(End end) {
     return end == End.MESIAL ? at(1, shape.mesialContact()) : at(-1, shape.distalContact());
   }

@@ -133,9 +133,9 @@ final class Sulci {
   }
 
   /**
-   * The knots without the waviness from tooth to tooth. Moving towards the neighbours' middle and back
-   * again a little farther keeps the curve from shrinking (Taubin, SIGGRAPH 1995); then it is drawn
-   * back to the knots whose depth is charted.
+   * The knots without the waviness from tooth to tooth. Moving towards the neighbours' middle and
+   * back again a little farther keeps the curve from shrinking (Taubin, SIGGRAPH 1995); then it is
+   * drawn back to the knots whose depth is charted.
    */
   private List<Point> faired(List<Point> knots, Map<Tooth, Double> charted) {
     List<Point> now = knots;

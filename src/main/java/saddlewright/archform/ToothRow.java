@@ -16,8 +16,8 @@ import saddlewright.geometry.Vector;
  * The crowns of one side set up from the midline back, each touching the one before it.
  *
  * <p>A turned crown takes the room along the arch that its outline needs. A leaning crown is seen
- * foreshortened and moved the way it leans; where the place on that side is lost it moves into it, and
- * the lost place on its other side gains the room. All teeth behind move with it.
+ * foreshortened and moved the way it leans; where the place on that side is lost it moves into it,
+ * and the lost place on its other side gains the room. All teeth behind move with it.
  */
 final class ToothRow {
   /** Width in mm left to a place that drift has closed, so that it still has a frame. */
@@ -71,8 +71,7 @@ final class ToothRow {
       Tooth t = tooth(n);
       ToothFindings f = chart.tooth(t);
       CrownSize size = CrownSize.mean(t);
-      double seen =
-          Math.cos(Math.toRadians(Math.min(GREATEST_FORESHORTENING, tiltDegrees(t))));
+      double seen = Math.cos(Math.toRadians(Math.min(GREATEST_FORESHORTENING, tiltDegrees(t))));
       boolean along = leans(t, Tilt.MESIAL) || leans(t, Tilt.DISTAL);
       double width = f.mesiodistal().orElse(size.width()) * (along ? seen : 1);
       double depth = f.buccolingual().orElse(size.depth()) * (along ? 1 : seen);

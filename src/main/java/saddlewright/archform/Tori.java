@@ -65,7 +65,8 @@ final class Tori {
       double size = MANDIBULAR_KNOB[i];
       Vector in = t.outward().negated();
       Point c = t.rim(t.degreesAcross(Face.LINGUAL)).plus(in.times(BELOW_MARGIN + size));
-      knobs.add(Outline.ellipse(c, 1.45 * size, size, t.outward().quarterTurn().angle()).toRegion());
+      knobs.add(
+          Outline.ellipse(c, 1.45 * size, size, t.outward().quarterTurn().angle()).toRegion());
     }
     for (int i = knobs.size() - 1; i > 0; i--) {
       Point a = knobs.get(i).innerPoint();

@@ -82,16 +82,34 @@ public record Case(
   public Case with(ArchChart chart) {
     boolean upper = chart.arch() == Arch.UPPER;
     return new Case(
-        reference, title, story, upper ? chart : upperChart, upper ? lowerChart : chart,
-        upperDesign, lowerDesign, profile, waivers, prescription, extras);
+        reference,
+        title,
+        story,
+        upper ? chart : upperChart,
+        upper ? lowerChart : chart,
+        upperDesign,
+        lowerDesign,
+        profile,
+        waivers,
+        prescription,
+        extras);
   }
 
   /** The case with another design; what the file kept of a component that is gone goes with it. */
   public Case with(ArchDesign design) {
     boolean upper = design.arch() == Arch.UPPER;
     return new Case(
-        reference, title, story, upperChart, lowerChart, upper ? design : upperDesign,
-        upper ? lowerDesign : design, profile, waivers, prescription, extrasWithout(design));
+        reference,
+        title,
+        story,
+        upperChart,
+        lowerChart,
+        upper ? design : upperDesign,
+        upper ? lowerDesign : design,
+        profile,
+        waivers,
+        prescription,
+        extrasWithout(design));
   }
 
   private Map<String, String> extrasWithout(ArchDesign design) {
@@ -117,32 +135,77 @@ public record Case(
 
   public Case with(PrescriptionDetails details) {
     return new Case(
-        reference, title, story, upperChart, lowerChart, upperDesign, lowerDesign, profile,
-        waivers, details, extras);
+        reference,
+        title,
+        story,
+        upperChart,
+        lowerChart,
+        upperDesign,
+        lowerDesign,
+        profile,
+        waivers,
+        details,
+        extras);
   }
 
   public Case withWaivers(List<Waiver> other) {
     return new Case(
-        reference, title, story, upperChart, lowerChart, upperDesign, lowerDesign, profile, other,
-        prescription, extras);
+        reference,
+        title,
+        story,
+        upperChart,
+        lowerChart,
+        upperDesign,
+        lowerDesign,
+        profile,
+        other,
+        prescription,
+        extras);
   }
 
   public Case withIdentity(String newReference, String newTitle, String newStory) {
     return new Case(
-        newReference, newTitle, newStory, upperChart, lowerChart, upperDesign, lowerDesign,
-        profile, waivers, prescription, extras);
+        newReference,
+        newTitle,
+        newStory,
+        upperChart,
+        lowerChart,
+        upperDesign,
+        lowerDesign,
+        profile,
+        waivers,
+        prescription,
+        extras);
   }
 
   public Case withProfile(String id) {
     return new Case(
-        reference, title, story, upperChart, lowerChart, upperDesign, lowerDesign, id, waivers,
-        prescription, extras);
+        reference,
+        title,
+        story,
+        upperChart,
+        lowerChart,
+        upperDesign,
+        lowerDesign,
+        id,
+        waivers,
+        prescription,
+        extras);
   }
 
   /** The same case with other members kept from a file, by JSON pointer. */
   public Case withExtras(Map<String, String> other) {
     return new Case(
-        reference, title, story, upperChart, lowerChart, upperDesign, lowerDesign, profile, waivers,
-        prescription, other);
+        reference,
+        title,
+        story,
+        upperChart,
+        lowerChart,
+        upperDesign,
+        lowerDesign,
+        profile,
+        waivers,
+        prescription,
+        other);
   }
 }

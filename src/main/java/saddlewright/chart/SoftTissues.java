@@ -12,9 +12,11 @@ import saddlewright.dentition.Tooth;
 /**
  * What was charted of the soft tissues of one arch.
  *
- * @param lingualDepth gingival margin to raised floor of the mouth, by tooth, in millimetres (lower)
+ * @param lingualDepth gingival margin to raised floor of the mouth, by tooth, in millimetres
+ *     (lower)
  * @param buccalDepth gingival margin to the depth of the functional buccal sulcus, by tooth, in mm
- * @param tissueUndercut depth of a buccal tissue undercut within 3 mm of the margin, by tooth, in mm
+ * @param tissueUndercut depth of a buccal tissue undercut within 3 mm of the margin, by tooth, in
+ *     mm
  * @param frena teeth beside whose buccal side a frenum inserts
  * @param highLingualFrenum a lingual frenum that comes near the margin (lower)
  * @param tori bony tori
@@ -36,7 +38,14 @@ public record SoftTissues(
 
   public static final SoftTissues UNCHARTED =
       new SoftTissues(
-          Map.of(), Map.of(), Map.of(), Set.of(), false, Set.of(), Optional.empty(), Map.of(),
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Set.of(),
+          false,
+          Set.of(),
+          Optional.empty(),
+          Map.of(),
           Optional.empty());
 
   /** A bony torus. */
@@ -69,8 +78,7 @@ public record SoftTissues(
     lingualDepth = byTooth(lingualDepth);
     buccalDepth = byTooth(buccalDepth);
     tissueUndercut = byTooth(tissueUndercut);
-    frena =
-        frena.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(frena));
+    frena = frena.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(frena));
     tori = tori.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(tori));
     Map<Side, RidgeState> r = new EnumMap<>(Side.class);
     r.putAll(ridges);
@@ -89,25 +97,53 @@ public record SoftTissues(
 
   public SoftTissues withLingualDepth(Tooth tooth, Optional<Double> mm) {
     return new SoftTissues(
-        with(lingualDepth, tooth, mm), buccalDepth, tissueUndercut, frena, highLingualFrenum, tori,
-        palate, ridges, palateLimit);
+        with(lingualDepth, tooth, mm),
+        buccalDepth,
+        tissueUndercut,
+        frena,
+        highLingualFrenum,
+        tori,
+        palate,
+        ridges,
+        palateLimit);
   }
 
   public SoftTissues withBuccalDepth(Tooth tooth, Optional<Double> mm) {
     return new SoftTissues(
-        lingualDepth, with(buccalDepth, tooth, mm), tissueUndercut, frena, highLingualFrenum, tori,
-        palate, ridges, palateLimit);
+        lingualDepth,
+        with(buccalDepth, tooth, mm),
+        tissueUndercut,
+        frena,
+        highLingualFrenum,
+        tori,
+        palate,
+        ridges,
+        palateLimit);
   }
 
   public SoftTissues withTissueUndercut(Tooth tooth, Optional<Double> mm) {
     return new SoftTissues(
-        lingualDepth, buccalDepth, with(tissueUndercut, tooth, mm), frena, highLingualFrenum, tori,
-        palate, ridges, palateLimit);
+        lingualDepth,
+        buccalDepth,
+        with(tissueUndercut, tooth, mm),
+        frena,
+        highLingualFrenum,
+        tori,
+        palate,
+        ridges,
+        palateLimit);
   }
 
   public SoftTissues withFrena(Set<Tooth> f) {
     return new SoftTissues(
-        lingualDepth, buccalDepth, tissueUndercut, f, highLingualFrenum, tori, palate, ridges,
+        lingualDepth,
+        buccalDepth,
+        tissueUndercut,
+        f,
+        highLingualFrenum,
+        tori,
+        palate,
+        ridges,
         palateLimit);
   }
 
@@ -118,13 +154,27 @@ public record SoftTissues(
 
   public SoftTissues withTori(Set<Torus> t) {
     return new SoftTissues(
-        lingualDepth, buccalDepth, tissueUndercut, frena, highLingualFrenum, t, palate, ridges,
+        lingualDepth,
+        buccalDepth,
+        tissueUndercut,
+        frena,
+        highLingualFrenum,
+        t,
+        palate,
+        ridges,
         palateLimit);
   }
 
   public SoftTissues withPalate(Optional<PalateForm> p) {
     return new SoftTissues(
-        lingualDepth, buccalDepth, tissueUndercut, frena, highLingualFrenum, tori, p, ridges,
+        lingualDepth,
+        buccalDepth,
+        tissueUndercut,
+        frena,
+        highLingualFrenum,
+        tori,
+        p,
+        ridges,
         palateLimit);
   }
 
@@ -133,13 +183,27 @@ public record SoftTissues(
     r.putAll(ridges);
     state.ifPresentOrElse(s -> r.put(side, s), () -> r.remove(side));
     return new SoftTissues(
-        lingualDepth, buccalDepth, tissueUndercut, frena, highLingualFrenum, tori, palate, r,
+        lingualDepth,
+        buccalDepth,
+        tissueUndercut,
+        frena,
+        highLingualFrenum,
+        tori,
+        palate,
+        r,
         palateLimit);
   }
 
   public SoftTissues withPalateLimit(Optional<Double> mm) {
     return new SoftTissues(
-        lingualDepth, buccalDepth, tissueUndercut, frena, highLingualFrenum, tori, palate, ridges,
+        lingualDepth,
+        buccalDepth,
+        tissueUndercut,
+        frena,
+        highLingualFrenum,
+        tori,
+        palate,
+        ridges,
         mm);
   }
 

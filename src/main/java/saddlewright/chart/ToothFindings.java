@@ -79,78 +79,232 @@ public record ToothFindings(
 
   public ToothFindings withStatus(ToothStatus s) {
     return new ToothFindings(
-        s, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        s,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withGap(GapDecision g) {
     return new ToothFindings(
-        status, g, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        status,
+        g,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withAbutment(boolean a) {
     return new ToothFindings(
-        status, gap, a, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        status,
+        gap,
+        a,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withTilt(Optional<Tilt> t, Optional<Double> degrees) {
     return new ToothFindings(
-        status, gap, abutment, t, degrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        status,
+        gap,
+        abutment,
+        t,
+        degrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withRotation(Optional<Double> degrees) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, degrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        degrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withMobility(Optional<Integer> grade) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, grade, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        grade,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withBoneSupport(Optional<Double> percent) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, percent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        percent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   /** The same findings with measured crown sizes in millimetres. */
   public ToothFindings withCrown(
       Optional<Double> height, Optional<Double> width, Optional<Double> depth) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        height, width, depth, condition, undercuts, clearances, visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        height,
+        width,
+        depth,
+        condition,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withCondition(Optional<Condition> c) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, c, undercuts, clearances, visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        c,
+        undercuts,
+        clearances,
+        visible);
   }
 
   public ToothFindings withUndercut(Zone zone, Optional<Undercut> undercut) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition,
-        with(undercuts, zone, undercut, Zone.class), clearances, visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        with(undercuts, zone, undercut, Zone.class),
+        clearances,
+        visible);
   }
 
   public ToothFindings withClearance(RestSite site, Optional<Double> mm) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts,
-        with(clearances, site, mm, RestSite.class), visible);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        with(clearances, site, mm, RestSite.class),
+        visible);
   }
 
   public ToothFindings withVisible(boolean v) {
     return new ToothFindings(
-        status, gap, abutment, tilt, tiltDegrees, rotationDegrees, mobility, boneSupportPercent,
-        crownHeight, mesiodistal, buccolingual, condition, undercuts, clearances, v);
+        status,
+        gap,
+        abutment,
+        tilt,
+        tiltDegrees,
+        rotationDegrees,
+        mobility,
+        boneSupportPercent,
+        crownHeight,
+        mesiodistal,
+        buccolingual,
+        condition,
+        undercuts,
+        clearances,
+        v);
   }
 
   private static <K extends Enum<K>, V> Map<K, V> ordered(Map<K, V> map, Class<K> keys) {

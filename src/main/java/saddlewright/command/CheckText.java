@@ -47,12 +47,13 @@ final class CheckText {
       Finding f = e.finding();
       out.append(
           String.format(
-              Locale.ROOT,
-              "%-8s %s [%s, %s]%n",
-              e.stands() ? f.severity().name() : "waived",
-              f.sentence(),
-              f.arch().code(),
-              f.ruleId()).replace(System.lineSeparator(), "\n"));
+                  Locale.ROOT,
+                  "%-8s %s [%s, %s]%n",
+                  e.stands() ? f.severity().name() : "waived",
+                  f.sentence(),
+                  f.arch().code(),
+                  f.ruleId())
+              .replace(System.lineSeparator(), "\n"));
       e.waiver()
           .ifPresent(
               w ->

@@ -22,9 +22,7 @@ public final class DataTable {
       if (in == null) {
         throw new IllegalArgumentException("no data table " + resource);
       }
-      return format
-          .parse(new InputStreamReader(in, StandardCharsets.UTF_8))
-          .stream()
+      return format.parse(new InputStreamReader(in, StandardCharsets.UTF_8)).stream()
           .map(CSVRecord::toMap)
           .toList();
     } catch (IOException e) {

@@ -24,8 +24,7 @@ public enum Notation {
   UNIVERSAL {
     @Override
     public String format(Tooth tooth) {
-      return Integer.toString(
-          tooth.arch() == Arch.UPPER ? tooth.place() + 1 : 32 - tooth.place());
+      return Integer.toString(tooth.arch() == Arch.UPPER ? tooth.place() + 1 : 32 - tooth.place());
     }
   };
 

@@ -29,7 +29,9 @@ public enum RestSite {
     return this == MESIAL_INCISAL || this == DISTAL_INCISAL;
   }
 
-  /** Whether a tooth of this kind has such a site at all: occlusal ones need an occlusal surface. */
+  /**
+   * Whether a tooth of this kind has such a site at all: occlusal ones need an occlusal surface.
+   */
   public boolean existsOn(Tooth tooth) {
     return isOcclusal() != tooth.isAnterior();
   }

@@ -54,9 +54,7 @@ public record Span(Tooth first, Tooth last) {
 
   /** The position just outside the span on the patient's right; none when it ends there. */
   public Optional<Tooth> before() {
-    return first.place() == 0
-        ? Optional.empty()
-        : Optional.of(Tooth.at(arch(), first.place() - 1));
+    return first.place() == 0 ? Optional.empty() : Optional.of(Tooth.at(arch(), first.place() - 1));
   }
 
   /** The position just outside the span on the patient's left; none when it ends there. */

@@ -8,10 +8,38 @@ import java.util.Optional;
 
 /** A permanent tooth, named by its two-digit ISO 3950 (FDI) number. */
 public enum Tooth {
-  T11, T12, T13, T14, T15, T16, T17, T18,
-  T21, T22, T23, T24, T25, T26, T27, T28,
-  T31, T32, T33, T34, T35, T36, T37, T38,
-  T41, T42, T43, T44, T45, T46, T47, T48;
+  T11,
+  T12,
+  T13,
+  T14,
+  T15,
+  T16,
+  T17,
+  T18,
+  T21,
+  T22,
+  T23,
+  T24,
+  T25,
+  T26,
+  T27,
+  T28,
+  T31,
+  T32,
+  T33,
+  T34,
+  T35,
+  T36,
+  T37,
+  T38,
+  T41,
+  T42,
+  T43,
+  T44,
+  T45,
+  T46,
+  T47,
+  T48;
 
   private static final Tooth[] BY_FDI = new Tooth[49];
   private static final Map<Arch, List<Tooth>> IN_ARCH = new EnumMap<>(Arch.class);
@@ -42,8 +70,7 @@ public enum Tooth {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    fdi
-                        + " is not an FDI tooth number; use 11–18, 21–28, 31–38 or 41–48"));
+                    fdi + " is not an FDI tooth number; use 11–18, 21–28, 31–38 or 41–48"));
   }
 
   public static Optional<Tooth> find(int fdi) {

@@ -22,9 +22,7 @@ public final class ToothNames {
 
   /** Such as "upper right first molar". */
   public static String full(Tooth tooth) {
-    return tooth.arch().code()
-        + (tooth.side() == Side.RIGHT ? " right " : " left ")
-        + sort(tooth);
+    return tooth.arch().code() + (tooth.side() == Side.RIGHT ? " right " : " left ") + sort(tooth);
   }
 
   /** Buccal or labial; lingual or palatal. */
@@ -38,7 +36,8 @@ public final class ToothNames {
   /** Such as "mesiobuccal" or "mid-palatal". */
   public static String zone(Tooth tooth, Zone zone) {
     String face = face(tooth, zone.face());
-    return zone.end().map(e -> e == End.MESIAL ? "mesio" + face : "disto" + face)
+    return zone.end()
+        .map(e -> e == End.MESIAL ? "mesio" + face : "disto" + face)
         .orElse("mid-" + face);
   }
 

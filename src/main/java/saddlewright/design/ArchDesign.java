@@ -76,8 +76,7 @@ public record ArchDesign(Arch arch, List<Component> components) {
   /** The design with the component that has this one's id replaced by it. */
   public ArchDesign with(Component component) {
     return new ArchDesign(
-        arch,
-        components.stream().map(c -> c.id().equals(component.id()) ? component : c).toList());
+        arch, components.stream().map(c -> c.id().equals(component.id()) ? component : c).toList());
   }
 
   public ArchDesign without(ComponentId id) {

@@ -1,7 +1,6 @@
 package saddlewright.design;
 
 import java.util.List;
-
 import saddlewright.dentition.Tooth;
 
 /**

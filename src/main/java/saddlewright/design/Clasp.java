@@ -2,8 +2,8 @@ package saddlewright.design;
 
 import java.util.List;
 import saddlewright.dentition.End;
-import saddlewright.dentition.Zone;
 import saddlewright.dentition.Tooth;
+import saddlewright.dentition.Zone;
 
 /**
  * A retentive arm whose tip springs into an undercut.
@@ -14,7 +14,9 @@ import saddlewright.dentition.Tooth;
  * @param origin the end of the tooth from which the arm comes
  * @param material alloy or polymer and how it was worked
  */
-public record Clasp(ComponentId id, Tooth tooth, ClaspForm form, Zone tip, End origin, ClaspMaterial material) implements Component {
+public record Clasp(
+    ComponentId id, Tooth tooth, ClaspForm form, Zone tip, End origin, ClaspMaterial material)
+    implements Component {
 
   public static Clasp of(ComponentId id, Tooth tooth, ClaspForm form, Zone tip, End origin) {
     return new Clasp(id, tooth, form, tip, origin, form.usualMaterial());

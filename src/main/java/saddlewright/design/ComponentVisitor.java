@@ -1,6 +1,8 @@
 package saddlewright.design;
 
-/** Work to be done for each kind of component; a new kind breaks the build where it must be handled. */
+/**
+ * Work to be done for each kind of component; a new kind breaks the build where it must be handled.
+ */
 public interface ComponentVisitor<R> {
   R saddle(Saddle saddle);
 

@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param clearance from gingival margins to the nearest border
  * @param height of a bar, or width of a limb or strap front to back
- * @param anteriorBorder where the front border crosses the midline, from the incisal midpoint (upper)
+ * @param anteriorBorder where the front border crosses the midline, from the incisal midpoint
+ *     (upper)
  * @param posteriorBorder where the rear border crosses the midline (upper)
  * @param openingFront where the front of a ring's opening crosses the midline (upper)
  * @param openingBack where the rear of a ring's opening crosses the midline (upper)

@@ -12,7 +12,8 @@ import saddlewright.dentition.Tooth;
  * @param face the face on which it lies
  * @param origin the end of the tooth from which the arm comes
  */
-public record ReciprocalArm(ComponentId id, Tooth tooth, Face face, End origin) implements Component {
+public record ReciprocalArm(ComponentId id, Tooth tooth, Face face, End origin)
+    implements Component {
 
   @Override
   public ReciprocalArm withId(ComponentId other) {

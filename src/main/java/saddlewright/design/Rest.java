@@ -13,7 +13,9 @@ import saddlewright.dentition.Tooth;
  * @param seat what it seats on
  * @param indirectRetainer meant to keep the saddle on the other side of the clasp axis from lifting
  */
-public record Rest(ComponentId id, Tooth tooth, RestSite site, Form form, Seat seat, boolean indirectRetainer) implements Component {
+public record Rest(
+    ComponentId id, Tooth tooth, RestSite site, Form form, Seat seat, boolean indirectRetainer)
+    implements Component {
 
   /** Extent of a rest. */
   public enum Form {

@@ -12,7 +12,8 @@ import saddlewright.dentition.Tooth;
  * @param flange how far it reaches into the buccal or labial sulcus
  * @param lingualFinish what the tongue feels
  */
-public record Saddle(ComponentId id, Span span, Base base, Flange flange, Finish lingualFinish) implements Component {
+public record Saddle(ComponentId id, Span span, Base base, Flange flange, Finish lingualFinish)
+    implements Component {
 
   /** Material of the fitting surface. */
   public enum Base {

@@ -41,8 +41,7 @@ final class AnatomyDrawer {
   }
 
   private void draw() {
-    out.add(
-        new Mark.Fill(Layer.TISSUE, Ink.MUCOSA, Optional.empty(), List.of(mucosa()), 1));
+    out.add(new Mark.Fill(Layer.TISSUE, Ink.MUCOSA, Optional.empty(), List.of(mucosa()), 1));
     line(Ink.GINGIVA, FINE, SOLID, form.buccalSulcus());
     pads();
     if (form.arch() == Arch.UPPER) {
@@ -53,10 +52,8 @@ final class AnatomyDrawer {
     }
     form.frena().forEach(f -> line(Ink.GINGIVA, FINEST, SOLID, f));
     form.chartedFrena().forEach(f -> line(Ink.GINGIVA, 1.8 * MARGIN_WIDTH, SOLID, f));
-    Region pads =
-        form.pad(Side.RIGHT).toRegion().plus(form.pad(Side.LEFT).toRegion());
-    pads.outside(form.ridgeCrest())
-        .stream()
+    Region pads = form.pad(Side.RIGHT).toRegion().plus(form.pad(Side.LEFT).toRegion());
+    pads.outside(form.ridgeCrest()).stream()
         .max(Comparator.comparingDouble(Path::length))
         .ifPresent(crest -> line(Ink.ANATOMY, FINE, SHORT_DASH, crest));
     line(Ink.GINGIVA, MARGIN_WIDTH, SOLID, form.buccalMargin());
@@ -88,8 +85,7 @@ final class AnatomyDrawer {
     form.raphe().ifPresent(r -> line(Ink.ANATOMY, FINE, DASH_DOT, r));
     form.papilla().ifPresent(p -> line(Ink.GINGIVA, FINE, SOLID, p.toPath()));
     line(Ink.ANATOMY, FINE, LONG_DASH, form.palateLimit());
-    out.add(
-        new Mark.Dots(Layer.ANATOMY, Ink.ANATOMY, Optional.empty(), form.foveae(), 0.3));
+    out.add(new Mark.Dots(Layer.ANATOMY, Ink.ANATOMY, Optional.empty(), form.foveae(), 0.3));
   }
 
   /** A rise of bone: its outline, and a second line inside it like a contour on a map. */
@@ -106,7 +102,6 @@ final class AnatomyDrawer {
 
   private void line(Ink ink, double width, List<Double> dash, Path path) {
     out.add(
-        new Mark.Stroke(
-            Layer.ANATOMY, ink, Optional.empty(), List.of(path), false, width, dash));
+        new Mark.Stroke(Layer.ANATOMY, ink, Optional.empty(), List.of(path), false, width, dash));
   }
 }

@@ -12,8 +12,8 @@ import saddlewright.geometry.Point;
 import saddlewright.layout.Laid;
 
 /**
- * Draws what tells rests, reciprocal arms and guide plates from the rest of the casting, which is drawn
- * with its hatch and outline elsewhere.
+ * Draws what tells rests, reciprocal arms and guide plates from the rest of the casting, which is
+ * drawn with its hatch and outline elsewhere.
  */
 final class CastPartDrawer {
   private static final double LINE_WIDTH = 0.25;
@@ -59,20 +59,13 @@ final class CastPartDrawer {
   List<Mark> guidePlane() {
     return List.of(
         new Mark.Stroke(
-            Layer.COMPONENTS,
-            Ink.GUIDE,
-            subject,
-            laid.details(),
-            false,
-            PLANE_WIDTH,
-            List.of()));
+            Layer.COMPONENTS, Ink.GUIDE, subject, laid.details(), false, PLANE_WIDTH, List.of()));
   }
 
   private List<Mark> toned(Ink ink, double tint) {
     return List.of(
         fill(ink, tint),
-        new Mark.Stroke(
-            Layer.COMPONENTS, ink, subject, edges(), false, LINE_WIDTH, List.of()));
+        new Mark.Stroke(Layer.COMPONENTS, ink, subject, edges(), false, LINE_WIDTH, List.of()));
   }
 
   private Mark fill(Ink ink, double opacity) {

@@ -13,9 +13,9 @@ import saddlewright.geometry.Vector;
 import saddlewright.layout.Laid;
 
 /**
- * Draws retentive arms: solid with half an arrowhead at the tip, on the side of the tooth, so that they
- * can be told from reciprocal arms in black ink (common practice). Wire shows a bright line along it,
- * polymer is light inside.
+ * Draws retentive arms: solid with half an arrowhead at the tip, on the side of the tooth, so that
+ * they can be told from reciprocal arms in black ink (common practice). Wire shows a bright line
+ * along it, polymer is light inside.
  */
 final class ClaspDrawer {
   private static final double OUTLINE_WIDTH = 0.17;
@@ -40,8 +40,7 @@ final class ClaspDrawer {
       return out;
     }
     boolean polymer = !clasp.material().isCast() && !clasp.material().isWrought();
-    List<Outline> head =
-        laid.centreline().map(line -> head(line, tooth, clasp)).stream().toList();
+    List<Outline> head = laid.centreline().map(line -> head(line, tooth, clasp)).stream().toList();
     // All outlines first and then all fills, so that arm and arrowhead are one shape.
     out.add(outline(rings));
     out.add(outline(head));
@@ -69,7 +68,9 @@ final class ClaspDrawer {
         List.of());
   }
 
-  /** Half an arrowhead at the tip, barbed towards the tooth, or away from the origin of an upright. */
+  /**
+   * Half an arrowhead at the tip, barbed towards the tooth, or away from the origin of an upright.
+   */
   private static Outline head(Path line, PlacedTooth tooth, Clasp clasp) {
     Point tip = line.end();
     double length = line.length();

@@ -29,8 +29,7 @@ final class ComponentDrawer implements ComponentVisitor<List<Mark>> {
   @Override
   public List<Mark> rest(Rest component) {
     return with(
-        Ink.REST,
-        new CastPartDrawer(laid, subject()).rest(component, placed(component.tooth())));
+        Ink.REST, new CastPartDrawer(laid, subject()).rest(component, placed(component.tooth())));
   }
 
   @Override

@@ -14,6 +14,7 @@ import saddlewright.geometry.Point;
 final class CrownDrawer {
   private static final double OUTLINE_WIDTH = 0.25;
   private static final double CROSS_WIDTH = 0.5;
+
   /** Shades that deepen towards the lingual slope: size of the lit part, and its way buccally. */
   private static final double[][] SHADES = {{0.94, 0.035, 0.6}, {0.87, 0.075, 0.55}};
 

@@ -17,12 +17,13 @@ import saddlewright.layout.Layout;
 import saddlewright.layout.Substance;
 
 /**
- * Draws all cast metal as the one casting that it is: one outline with filleted inner corners, hatched
- * inside. What the major connector does under the acrylic of a saddle is dashed.
+ * Draws all cast metal as the one casting that it is: one outline with filleted inner corners,
+ * hatched inside. What the major connector does under the acrylic of a saddle is dashed.
  */
 final class FrameworkDrawer {
   /** Radius of the fillets where parts of the casting meet, mm (from memory of waxing up). */
   private static final double FILLET = 0.7;
+
   private static final double HATCH_DEGREES = 45;
   private static final double HATCH_PITCH = 0.95;
   private static final double HATCH_WIDTH = 0.11;
@@ -69,16 +70,13 @@ final class FrameworkDrawer {
       out.add(stroke(Texture.hatch(cast, HATCH_DEGREES, HATCH_PITCH), HATCH_WIDTH, List.of()));
       out.add(
           stroke(
-              cast.boundaries().stream().map(Outline::toPath).toList(),
-              OUTLINE_WIDTH,
-              List.of()));
+              cast.boundaries().stream().map(Outline::toPath).toList(), OUTLINE_WIDTH, List.of()));
     }
     return out;
   }
 
   private static Mark fill(Region r, double opacity) {
-    return new Mark.Fill(
-        Layer.FRAMEWORK, Ink.METAL, Optional.empty(), r.boundaries(), opacity);
+    return new Mark.Fill(Layer.FRAMEWORK, Ink.METAL, Optional.empty(), r.boundaries(), opacity);
   }
 
   private static Mark stroke(List<Path> lines, double width, List<Double> dash) {

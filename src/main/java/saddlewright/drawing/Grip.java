@@ -38,9 +38,6 @@ final class Grip {
     Path open = loop ? line.between(0, 0.45 * line.length()) : line;
     Path coarse = Path.through(open.sampled(1.5));
     return Outline.of(
-        coarse
-            .offset(LINE_WIDTH / 2)
-            .then(coarse.offset(-LINE_WIDTH / 2).reversed())
-            .points());
+        coarse.offset(LINE_WIDTH / 2).then(coarse.offset(-LINE_WIDTH / 2).reversed()).points());
   }
 }

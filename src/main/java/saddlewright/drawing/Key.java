@@ -55,16 +55,11 @@ final class Key {
     int n = 0;
     for (Map.Entry<Ink, String> e : NAMES.entrySet()) {
       if (used.contains(e.getKey())) {
-        Point at =
-            from.plus(new Vector(n % columns * COLUMN, ROW / 2 + n / columns * ROW));
+        Point at = from.plus(new Vector(n % columns * COLUMN, ROW / 2 + n / columns * ROW));
         out.addAll(sample(e.getKey(), at));
         out.add(
             SheetFurniture.words(
-                e.getValue(),
-                at.plus(new Vector(SAMPLE + 1.2, 0)),
-                2.0,
-                Mark.Align.START,
-                false));
+                e.getValue(), at.plus(new Vector(SAMPLE + 1.2, 0)), 2.0, Mark.Align.START, false));
         n++;
       }
     }
@@ -93,7 +88,7 @@ final class Key {
                   true));
       case MESH -> grid(at);
       case RELIEF -> line(at, ink, 0.3, List.of(0.6, 0.6));
-      case UNDERCUT -> line(at, ink, 0.6, List.of());
+      case UNDERCUT -> depth(at, ink);
       case EXTRACTION ->
           List.of(
               stroke(
@@ -110,16 +105,13 @@ final class Key {
   private static List<Mark> swatch(Point at, Ink fill, Ink line, boolean hatched) {
     Outline box = box(at);
     List<Mark> out = new ArrayList<>();
-    out.add(
-        new Mark.Fill(
-            Layer.LABELS, fill, Optional.empty(), List.of(box), hatched ? 1 : 0.35));
+    out.add(new Mark.Fill(Layer.LABELS, fill, Optional.empty(), List.of(box), hatched ? 1 : 0.35));
     if (hatched) {
       Region r = box.toRegion();
       List<Path> lines = new ArrayList<>();
       for (double d = -3; d < 8; d += 0.9) {
         lines.addAll(
-            r.inside(
-                Path.of(at.plus(new Vector(d, 1.6)), at.plus(new Vector(d + 3.2, -1.6)))));
+            r.inside(Path.of(at.plus(new Vector(d, 1.6)), at.plus(new Vector(d + 3.2, -1.6)))));
       }
       out.add(stroke(line, 0.12, lines, List.of()));
     }
@@ -150,8 +142,7 @@ final class Key {
             at.plus(new Vector(SAMPLE, 0.2)));
     List<Mark> out = new ArrayList<>();
     Outline body = arrow ? centre.ribbon(1.3, 0.6) : centre.ribbon(1.1, 1.1);
-    out.add(
-        new Mark.Fill(Layer.LABELS, ink, Optional.empty(), List.of(body), arrow ? 1 : 0.4));
+    out.add(new Mark.Fill(Layer.LABELS, ink, Optional.empty(), List.of(body), arrow ? 1 : 0.4));
     if (!arrow) {
       out.add(stroke(ink, 0.25, List.of(body.toPath()), List.of()));
     } else {
@@ -171,8 +162,7 @@ final class Key {
   private static List<Mark> grid(Point at) {
     List<Path> lines = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
-      lines.add(
-          Path.of(at.plus(new Vector(0.5 + i, -1.2)), at.plus(new Vector(0.5 + i, 1.2))));
+      lines.add(Path.of(at.plus(new Vector(0.5 + i, -1.2)), at.plus(new Vector(0.5 + i, 1.2))));
     }
     for (int k = -1; k <= 1; k++) {
       lines.add(Path.of(at.plus(new Vector(0.2, k)), at.plus(new Vector(5.8, k))));
@@ -181,12 +171,29 @@ final class Key {
   }
 
   private static List<Mark> line(Point at, Ink ink, double width, List<Double> dash) {
-    return List.of(
-        stroke(ink, width, List.of(Path.of(at, at.plus(new Vector(SAMPLE, 0)))), dash));
+    return List.of(stroke(ink, width, List.of(Path.of(at, at.plus(new Vector(SAMPLE, 0)))), dash));
   }
 
   private static Mark stroke(Ink ink, double width, List<Path> paths, List<Double> dash) {
     return new Mark.Stroke(Layer.LABELS, ink, Optional.empty(), paths, false, width, dash);
+  }
+
+  /** A short line with a depth beside it, as at a crown. */
+  private static List<Mark> depth(Point at, Ink ink) {
+    List<Mark> out = new ArrayList<>();
+    Path arc = Path.of(at, at.plus(new Vector(SAMPLE * 0.4, 0)));
+    out.add(stroke(ink, 0.45, List.of(arc), List.of()));
+    out.add(
+        new Mark.Label(
+            Layer.LABELS,
+            ink,
+            Optional.empty(),
+            "0.25",
+            at.plus(new Vector(SAMPLE, 0)),
+            1.5,
+            Mark.Align.END,
+            false));
+    return out;
   }
 
   private static Outline box(Point at) {

@@ -19,8 +19,8 @@ import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
 
 /**
- * Draws the place of a tooth that does not stand: an artificial tooth hatched, a place left empty as a
- * faint outline, a closed one as a tick; with the root, implant or germ that is there.
+ * Draws the place of a tooth that does not stand: an artificial tooth hatched, a place left empty
+ * as a faint outline, a closed one as a tick; with the root, implant or germ that is there.
  */
 final class LostPlaceDrawer {
   private static final double HATCH_DEGREES = 60;
@@ -41,8 +41,7 @@ final class LostPlaceDrawer {
   List<Mark> marks() {
     if (tooth.isClosed()) {
       // One tick is enough where several places in a row have closed.
-      boolean again =
-          tooth.tooth().neighbour(End.MESIAL).filter(chart::isClosed).isPresent();
+      boolean again = tooth.tooth().neighbour(End.MESIAL).filter(chart::isClosed).isPresent();
       return again ? List.of() : closed();
     }
     List<Mark> out = new ArrayList<>();
@@ -55,7 +54,14 @@ final class LostPlaceDrawer {
     } else if (status == ToothStatus.UNERUPTED) {
       out.add(
           new Mark.Label(
-              Layer.TEETH, Ink.ANATOMY, subject, "U", tooth.centre(), 2.6, Mark.Align.MIDDLE, false));
+              Layer.TEETH,
+              Ink.ANATOMY,
+              subject,
+              "U",
+              tooth.centre(),
+              2.6,
+              Mark.Align.MIDDLE,
+              false));
     }
     return out;
   }
@@ -74,8 +80,7 @@ final class LostPlaceDrawer {
             .toList();
     return List.of(
         new Mark.Fill(Layer.TEETH, Ink.ENAMEL, subject, List.of(tooth.outline()), 0.72),
-        stroke(
-            Ink.FAINT, 0.1, Texture.hatch(tooth.region(), degrees, HATCH_PITCH), List.of()),
+        stroke(Ink.FAINT, 0.1, Texture.hatch(tooth.region(), degrees, HATCH_PITCH), List.of()),
         stroke(Ink.FAINT, 0.14, lines, List.of()),
         stroke(Ink.FAINT, 0.27, List.of(tooth.outline().toPath()), List.of()));
   }
@@ -95,8 +100,7 @@ final class LostPlaceDrawer {
       Vector up = tooth.outward().times(0.65);
       ticks.add(Path.of(tip.plus(back).plus(up), tip, tip.plus(back).minus(up)));
     }
-    return List.of(
-        new Mark.Stroke(Layer.LABELS, Ink.FAINT, subject, ticks, false, 0.2, List.of()));
+    return List.of(new Mark.Stroke(Layer.LABELS, Ink.FAINT, subject, ticks, false, 0.2, List.of()));
   }
 
   /** Root faces with their canals, one for each root. */
@@ -141,8 +145,7 @@ final class LostPlaceDrawer {
     Outline hexagon = Outline.of(corners);
     return List.of(
         new Mark.Fill(Layer.TEETH, Ink.PAPER, subject, List.of(ring), 1),
-        stroke(
-            Ink.TOOTH_LINE, 0.25, List.of(ring.toPath(), hexagon.toPath()), List.of()));
+        stroke(Ink.TOOTH_LINE, 0.25, List.of(ring.toPath(), hexagon.toPath()), List.of()));
   }
 
   private Mark stroke(Ink ink, double width, List<Path> paths, List<Double> dash) {

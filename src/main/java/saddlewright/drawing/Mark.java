@@ -42,7 +42,12 @@ public sealed interface Mark {
     @Override
     public Stroke transformed(Transform t) {
       return new Stroke(
-          layer, ink, subject, paths.stream().map(p -> p.transformed(t)).toList(), closed, width,
+          layer,
+          ink,
+          subject,
+          paths.stream().map(p -> p.transformed(t)).toList(),
+          closed,
+          width,
           dash);
     }
   }

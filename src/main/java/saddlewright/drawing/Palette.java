@@ -6,9 +6,9 @@ import java.util.Map;
 /**
  * Colours of the ink roles for one purpose, as #rrggbb.
  *
- * <p>Line colours of the default palette keep at least 3:1 contrast on white paper and are told apart
- * by people with red-green or blue-yellow colour blindness (hues after Okabe and Ito); every role also
- * has a line or hatch of its own.
+ * <p>Line colours of the default palette keep at least 3:1 contrast on white paper and are told
+ * apart by people with red-green or blue-yellow colour blindness (hues after Okabe and Ito); every
+ * role also has a line or hatch of its own.
  */
 public final class Palette {
   public static final Palette PAPER = new Palette(paper());

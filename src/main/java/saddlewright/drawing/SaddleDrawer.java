@@ -16,8 +16,10 @@ final class SaddleDrawer {
   private static final double OUTLINE_WIDTH = 0.35;
   private static final double STIPPLE_PITCH = 1.35;
   private static final double DOT_RADIUS = 0.11;
+
   /** Width of a strut of a lattice seen from above, mm, and of the line on each side of it. */
   private static final double STRUT_WIDTH = 0.95;
+
   private static final double STRUT_LINE = 0.18;
   private static final double WIRE_WIDTH = 0.2;
 
@@ -73,11 +75,7 @@ final class SaddleDrawer {
       out.add(stroke(Layer.FRAMEWORK, Ink.MESH, laid.details(), STRUT_WIDTH, List.of()));
       out.add(
           stroke(
-              Layer.FRAMEWORK,
-              Ink.METAL,
-              laid.details(),
-              STRUT_WIDTH - 2 * STRUT_LINE,
-              List.of()));
+              Layer.FRAMEWORK, Ink.METAL, laid.details(), STRUT_WIDTH - 2 * STRUT_LINE, List.of()));
     }
     return out;
   }
@@ -94,8 +92,7 @@ final class SaddleDrawer {
 
   /** The two lines of a finish line. */
   List<Mark> finishLine() {
-    return List.of(
-        stroke(Layer.FRAMEWORK, Ink.METAL_LINE, laid.details(), 0.2, List.of()));
+    return List.of(stroke(Layer.FRAMEWORK, Ink.METAL_LINE, laid.details(), 0.2, List.of()));
   }
 
   private Mark stroke(Layer layer, Ink ink, List<Path> lines, double width, List<Double> dash) {

@@ -11,8 +11,9 @@ import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
 
 /**
- * The design sheet: the upper arch opening downwards above the lower one opening upwards, y down the
- * page, millimetres at true scale, with the sides named, a scale bar and a key of the roles used.
+ * The design sheet: the upper arch opening downwards above the lower one opening upwards, y down
+ * the page, millimetres at true scale, with the sides named, a scale bar and a key of the roles
+ * used.
  *
  * @param drawing all marks, in the frame of the sheet
  * @param upperPlace from the frame of the upper arch to that of the sheet, when it is shown

@@ -42,7 +42,6 @@ final class SheetFurniture {
   }
 
   static Mark words(String text, Point at, double size, Mark.Align align, boolean bold) {
-    return new Mark.Label(
-        Layer.LABELS, Ink.LABEL, Optional.empty(), text, at, size, align, bold);
+    return new Mark.Label(Layer.LABELS, Ink.LABEL, Optional.empty(), text, at, size, align, bold);
   }
 }

@@ -93,8 +93,7 @@ final class SurveyDrawer {
                 tip.minus(u.times(1.3)).plus(u.quarterTurn().times(0.5)),
                 tip.minus(u.times(1.3)).minus(u.quarterTurn().times(0.5))));
     out.add(
-        new Mark.Stroke(
-            Layer.SURVEY, Ink.NOTE, subject, List.of(shaft), false, 0.25, List.of()));
+        new Mark.Stroke(Layer.SURVEY, Ink.NOTE, subject, List.of(shaft), false, 0.25, List.of()));
     out.add(new Mark.Fill(Layer.SURVEY, Ink.NOTE, subject, List.of(head), 1));
   }
 

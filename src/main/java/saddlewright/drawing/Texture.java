@@ -69,7 +69,10 @@ final class Texture {
     return out;
   }
 
-  /** Fills in where each row of the turned plane enters and leaves the region; the first row's index. */
+  /**
+   * Fills in where each row of the turned plane enters and leaves the region; the first row's
+   * index.
+   */
   private static int rows(
       Region region, double cos, double sin, double pitch, List<List<Double>> rows) {
     List<Outline> rings = region.boundaries();

@@ -10,7 +10,9 @@ import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Notation;
 import saddlewright.design.Subject;
 
-/** Writes the number of every tooth outside the sulcus: dark when it is there, grey when it is not. */
+/**
+ * Writes the number of every tooth outside the sulcus: dark when it is there, grey when it is not.
+ */
 final class ToothNumbers {
   private static final double SIZE = 2.7;
 
@@ -24,8 +26,7 @@ final class ToothNumbers {
         continue;
       }
       boolean there =
-          chart.stands(t.tooth())
-              || chart.tooth(t.tooth()).status() == ToothStatus.TO_BE_EXTRACTED;
+          chart.stands(t.tooth()) || chart.tooth(t.tooth()).status() == ToothStatus.TO_BE_EXTRACTED;
       out.add(
           new Mark.Label(
               Layer.LABELS,

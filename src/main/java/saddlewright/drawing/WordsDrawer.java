@@ -18,8 +18,10 @@ import saddlewright.layout.Layout;
 final class WordsDrawer {
   private static final double SIZE = 2.4;
   private static final double LINE_HEIGHT = 1.25 * SIZE;
+
   /** Mean width of a letter as a share of the size of the type (from memory). */
   private static final double LETTER = 0.52;
+
   private static final double LEADER_WIDTH = 0.15;
   private static final double DOT_RADIUS = 0.4;
   private static final double GAP = 0.6;

@@ -39,7 +39,10 @@ public record Box(double minX, double minY, double maxX, double maxY) {
 
   public Box union(Box o) {
     return new Box(
-        Math.min(minX, o.minX), Math.min(minY, o.minY), Math.max(maxX, o.maxX), Math.max(maxY, o.maxY));
+        Math.min(minX, o.minX),
+        Math.min(minY, o.minY),
+        Math.max(maxX, o.maxX),
+        Math.max(maxY, o.maxY));
   }
 
   public Box grown(double by) {

@@ -29,8 +29,7 @@ public final class Outline {
     int n = 48;
     for (int i = 0; i < n; i++) {
       double t = 2 * Math.PI * i / n;
-      out.add(
-          centre.plus(new Vector(halfX * Math.cos(t), halfY * Math.sin(t)).turned(turn)));
+      out.add(centre.plus(new Vector(halfX * Math.cos(t), halfY * Math.sin(t)).turned(turn)));
     }
     return new Outline(out);
   }

@@ -185,9 +185,9 @@ public final class Path {
   }
 
   /**
-   * The parallel curve at a distance in millimetres, to the side of the quarter turn (from x towards
-   * y) of the travel direction when positive. Points are moved along the local normal; use it for
-   * gentle curves only.
+   * The parallel curve at a distance in millimetres, to the side of the quarter turn (from x
+   * towards y) of the travel direction when positive. Points are moved along the local normal; use
+   * it for gentle curves only.
    */
   public Path offset(double distance) {
     List<Point> out = new ArrayList<>(points.size());

@@ -133,8 +133,7 @@ public final class Region {
   }
 
   private boolean holdsCornerOf(Region other) {
-    return SimplePointInAreaLocator.locate(other.shape.getCoordinate(), shape)
-        != Location.EXTERIOR;
+    return SimplePointInAreaLocator.locate(other.shape.getCoordinate(), shape) != Location.EXTERIOR;
   }
 
   /** Smallest distance in mm, zero when they touch. */

@@ -6,13 +6,13 @@ import saddlewright.dentition.Tooth;
 import saddlewright.dentition.Zone;
 
 /**
- * The heights on a crown at which an arm begins and ends, in mm above the gingival margin, from which
- * its length in space follows: √(plan² + drop²).
+ * The heights on a crown at which an arm begins and ends, in mm above the gingival margin, from
+ * which its length in space follows: √(plan² + drop²).
  *
- * <p>The shoulder of an occlusally approaching arm lies at the junction of the occlusal and the middle
- * third, its tip in the gingival third, at the charted height or else in the middle of that third; a
- * reciprocal arm ends in the middle of the crown (common practice). The height of the crown is the
- * charted one or else the published mean.
+ * <p>The shoulder of an occlusally approaching arm lies at the junction of the occlusal and the
+ * middle third, its tip in the gingival third, at the charted height or else in the middle of that
+ * third; a reciprocal arm ends in the middle of the crown (common practice). The height of the
+ * crown is the charted one or else the published mean.
  */
 final class ArmHeight {
   private static final double SHOULDER_SHARE = 2.0 / 3;

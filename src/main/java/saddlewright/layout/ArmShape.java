@@ -9,8 +9,10 @@ import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
-/** The area of an arm drawn along a curve, its width changing evenly, square at its
- * root and rounded at its end. */
+/**
+ * The area of an arm drawn along a curve, its width changing evenly, square at its root and rounded
+ * at its end.
+ */
 final class ArmShape {
   private static final double STEP_MM = 0.4;
   private static final int NOSE = 4;

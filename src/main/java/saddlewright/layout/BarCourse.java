@@ -16,19 +16,23 @@ import saddlewright.layout.SaddleReach.Stop;
  * The course of a lower bar: its lane beside the teeth, and the turn by which each end runs into a
  * saddle.
  *
- * <p>In the lane the centreline keeps a distance from every gingival margin, and from the inner border
- * of bare ridges that it passes. At an end that lies in or beside a saddle it leaves the lane just
- * past the abutment and swings on to the ridge, to meet the mesh.
+ * <p>In the lane the centreline keeps a distance from every gingival margin, and from the inner
+ * border of bare ridges that it passes. At an end that lies in or beside a saddle it leaves the
+ * lane just past the abutment and swings on to the ridge, to meet the mesh.
  */
 final class BarCourse {
   /** How far past the abutment the bar leaves its lane, mm. */
   private static final double LEAD = 0.4;
+
   /** Length of the turn into a saddle, mm. */
   private static final double TURN = 15;
+
   /** What lies in the saddle beyond the turn, mm. */
   private static final double FOOT = 1;
+
   /** Where the foot lies, from the crest inwards or outwards, mm. */
   private static final double ON_RIDGE = 2.8;
+
   /** Guard against the step between measured points, mm. */
   private static final double GUARD = 0.06;
 

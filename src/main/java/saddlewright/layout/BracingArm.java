@@ -9,6 +9,7 @@ import saddlewright.geometry.Point;
 final class BracingArm {
   /** Width in plan, mm: as thick as the root of a retentive arm, but not tapered. */
   static final double WIDTH = 1.2;
+
   /**
    * Sweep at its end, degrees: with a retentive arm past 135 it encloses more than 180 (common
    * practice).
@@ -30,8 +31,7 @@ final class BracingArm {
     Sweep sweep = new Sweep(arm.origin(), arm.face());
     Shoulder shoulder = Shoulder.of(ground, crown, sweep);
     List<Point> knots =
-        crown.knots(
-            sweep.degrees(shoulder.begins()), sweep.degrees(END), OFFSET, OFFSET);
+        crown.knots(sweep.degrees(shoulder.begins()), sweep.degrees(END), OFFSET, OFFSET);
     Path line = Path.smooth(knots);
     double plan = line.length();
     return Laid.of(arm, Substance.CAST_METAL, ArmShape.along(shoulder.into(knots), WIDTH, WIDTH))

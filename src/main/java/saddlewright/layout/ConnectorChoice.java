@@ -31,20 +31,19 @@ public final class ConnectorChoice {
   }
 
   /**
-   * The span from the farthest thing to be joined on the patient's right to the farthest on the left.
+   * The span from the farthest thing to be joined on the patient's right to the farthest on the
+   * left.
    *
    * <p>An upper connector takes in saddles as a whole. A lower bar runs into a saddle at its front
-   * end, so that it goes no farther back than the first artificial tooth, unless a part on a standing
-   * tooth farther back is to be reached. Where a side has nothing, the span ends at its last standing
-   * tooth in front of the second molar, or at the first molar's place.
+   * end, so that it goes no farther back than the first artificial tooth, unless a part on a
+   * standing tooth farther back is to be reached. Where a side has nothing, the span ends at its
+   * last standing tooth in front of the second molar, or at the first molar's place.
    */
   public static Span span(ConnectorForm form, ArchChart chart, ArchDesign design) {
-    return Span.of(
-        end(form, chart, design, Side.RIGHT), end(form, chart, design, Side.LEFT));
+    return Span.of(end(form, chart, design, Side.RIGHT), end(form, chart, design, Side.LEFT));
   }
 
-  private static Tooth end(
-      ConnectorForm form, ArchChart chart, ArchDesign design, Side side) {
+  private static Tooth end(ConnectorForm form, ArchChart chart, ArchDesign design, Side side) {
     Stream<Tooth> saddles =
         design.stream(Saddle.class)
             .map(Saddle::span)

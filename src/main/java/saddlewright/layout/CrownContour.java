@@ -19,9 +19,12 @@ final class CrownContour {
   private static final int BINS = 72;
   private static final double STEP = 360.0 / BINS;
   private static final int PASSES = 6;
+
   /** How far a groove may be bridged, and a prominence cut, in mm. */
   private static final double BRIDGED = 0.2;
+
   private static final double CUT = 0.08;
+
   /** Longest turn between two knots of a curve along the rim, degrees. */
   private static final double KNOT = 9;
 

@@ -6,8 +6,8 @@ final class Fairing {
 
   /**
    * A smooth curve that is nowhere below the given one: its running mean, lifted by as much as the
-   * curve stands out of that mean. The lift is the running mean of the running maximum over the same
-   * window, so that each mean is over maxima that all saw the value in its middle.
+   * curve stands out of that mean. The lift is the running mean of the running maximum over the
+   * same window, so that each mean is over maxima that all saw the value in its middle.
    *
    * @param half half the window, in steps
    */

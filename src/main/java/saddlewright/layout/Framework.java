@@ -15,8 +15,8 @@ import saddlewright.geometry.Region;
 /**
  * What holds together: bodies that touch or overlap, seen from above.
  *
- * <p>Acrylic counts, since a saddle joins what is embedded in it. The main part is the one that holds
- * the major connector, or failing that the largest saddle.
+ * <p>Acrylic counts, since a saddle joins what is embedded in it. The main part is the one that
+ * holds the major connector, or failing that the largest saddle.
  */
 public final class Framework {
   /** Bodies closer than this, in mm, are one casting. */
@@ -25,6 +25,7 @@ public final class Framework {
   private final List<Region> cast;
   private final Map<ComponentId, Laid> bodies;
   private final Set<ComponentId> joined;
+
   /** Found when first asked for, since most layouts are never asked. */
   private Region metal;
 
@@ -51,7 +52,8 @@ public final class Framework {
   private static Set<ComponentId> reach(Map<ComponentId, Laid> bodies) {
     Set<ComponentId> joined = new HashSet<>();
     List<Laid> open = new ArrayList<>();
-    root(bodies).forEach(
+    root(bodies)
+        .forEach(
             l -> {
               joined.add(l.component().id());
               open.add(l);

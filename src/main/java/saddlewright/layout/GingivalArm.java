@@ -15,42 +15,58 @@ import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
 /**
- * Lays out gingivally approaching arms: out of the saddle, along below the gingival margin, up across
- * it at a right angle, and a foot flat on the crown.
+ * Lays out gingivally approaching arms: out of the saddle, along below the gingival margin, up
+ * across it at a right angle, and a foot flat on the crown.
  *
- * <p>As is usual on design sheets the mucosa is laid out flat, so that distance outside the margin in
- * plan stands for depth below it. Only the rise of the tip above the margin is not seen from above; its
- * length in space is the plan length plus that rise.
+ * <p>As is usual on design sheets the mucosa is laid out flat, so that distance outside the margin
+ * in plan stands for depth below it. Only the rise of the tip above the margin is not seen from
+ * above; its length in space is the plan length plus that rise.
  */
 final class GingivalArm {
-  /** Depth of the centreline below the margin where it runs along, mm: 3 clear and half its width. */
+  /**
+   * Depth of the centreline below the margin where it runs along, mm: 3 clear and half its width.
+   */
   static final double RUN_DEPTH = 4.1;
+
   /** Where the arm begins, mm along from the contact at its origin. */
   static final double BEGINS = 7;
+
   static final double ROOT_WIDTH = 1.5;
   static final double UPRIGHT_WIDTH = 1.05;
+
   /** Width in plan of a foot, mm, and how far its centreline lies outside the crown. */
   static final double FOOT_WIDTH = 0.8;
+
   static final double FOOT_OFFSET = 0.3;
+
   /** Contact of an I-bar, mm mesiodistally (2–3). */
   static final double I_CONTACT = 2;
+
   /** From the tip of a T to the middle of its upright, mm; half of its crossbar. */
   static final double T_HALF = 1.9;
+
   static final double HALF_T_REACH = 2.2;
   static final double L_REACH = 2.4;
 
   private static final double TURN = 2.1;
+
   /** Sweep of an upright beyond which the arm must first pass the middle of the face, degrees. */
   private static final double PAST_MIDDLE = 104;
+
   private static final double BESIDE_MIDDLE = 82;
+
   /** Clear of the margin, mm: 3 and a little for sampling. */
   private static final double CLEAR = 3.02;
+
   private static final double STEP_OUT = 0.45;
   private static final int TRIES = 5;
+
   /** Usual distance of the margin outside the crown, mm. */
   private static final double MARGIN_OFFSET = 0.4;
+
   /** Direction in which the run of the margin is judged, mm to each side. */
   private static final double CHORD = 3;
+
   /** Farthest saddle or connector that the root is brought to, mm. */
   private static final double SEEKS = 6;
 
@@ -107,7 +123,8 @@ final class GingivalArm {
     if (reach() == 0) {
       return tip;
     }
-    // The foot of an end zone comes from the middle of the face; that of the middle from the origin.
+    // The foot of an end zone comes from the middle of the face; that of the middle from the
+    // origin.
     double back = tip < 80 ? reach() : -reach();
     return Math.max(42, Math.min(138, beyond(tip, back)));
   }
@@ -146,8 +163,7 @@ final class GingivalArm {
     Point corner = at.foot.plus(out.times(depth + swell));
     Point before = corner.plus(at.home.times(TURN));
     Point after = corner.minus(out.times(TURN));
-    Path bend =
-        Path.cubic(before, before.towards(corner, 0.6), after.towards(corner, 0.6), after);
+    Path bend = Path.cubic(before, before.towards(corner, 0.6), after.towards(corner, 0.6), after);
     return along(before, at, swell).then(bend).then(Path.of(after, at.foot));
   }
 
@@ -175,10 +191,7 @@ final class GingivalArm {
             middle)
         .then(
             Path.cubic(
-                middle,
-                middle.minus(back.times(far)),
-                before.plus(home.times(far)),
-                before));
+                middle, middle.minus(back.times(far)), before.plus(home.times(far)), before));
   }
 
   /** Where the arm begins: over the next place, drawn in to a saddle or connector near by. */
@@ -190,11 +203,9 @@ final class GingivalArm {
       End far = over.tooth().endTowards(tooth.tooth()).opposite();
       home = far == End.MESIAL ? over.mesial() : over.mesial().negated();
     }
-    double along =
-        next.isPresent() ? begins(over) - over.halfWidth() : over.halfWidth() + BEGINS;
+    double along = next.isPresent() ? begins(over) - over.halfWidth() : over.halfWidth() + BEGINS;
     double depth = outwards * (over.halfDepth() + RUN_DEPTH);
-    Point free =
-        over.centre().plus(home.times(along)).plus(over.buccal().times(depth));
+    Point free = over.centre().plus(home.times(along)).plus(over.buccal().times(depth));
     return carrier()
         .filter(r -> !r.contains(free) && r.distanceTo(free) < SEEKS)
         .map(r -> inTo(r, free))
@@ -248,9 +259,7 @@ final class GingivalArm {
             .withCentreline(line)
             .withTip(line.end())
             .with(Measure.PLAN_LENGTH, plan)
-            .with(
-                Measure.ARM_LENGTH,
-                plan + new ArmHeight(ground, clasp.tooth()).tip(clasp.tip()))
+            .with(Measure.ARM_LENGTH, plan + new ArmHeight(ground, clasp.tooth()).tip(clasp.tip()))
             .with(Measure.MARGIN_CLEARANCE, clear)
             .with(
                 Measure.CROSSING_DEGREES,
@@ -287,10 +296,7 @@ final class GingivalArm {
     Vector along = crown.along(start).times(Math.signum(to - from));
     Path curve =
         Path.cubic(
-            a,
-            a.plus(rising.tangentAt(rising.length()).times(0.9)),
-            b.minus(along.times(0.6)),
-            b);
+            a, a.plus(rising.tangentAt(rising.length()).times(0.9)), b.minus(along.times(0.6)), b);
     return rising.between(0, cut).then(curve).then(crown.path(start, to, FOOT_OFFSET));
   }
 

@@ -11,8 +11,10 @@ import saddlewright.geometry.Region;
 final class GuidePlacement {
   /** Thickness of a guide plate, mm (0.8–1; from memory). */
   static final double THICKNESS = 0.9;
+
   /** Width as a share of the buccolingual depth: a third to a half in published teaching. */
   static final double SHARE = 0.45;
+
   /** Share of the height of the crown that a plane takes: a third to a half. */
   static final double HEIGHT_SHARE = 0.4;
 
@@ -25,8 +27,7 @@ final class GuidePlacement {
   Laid plate(GuidePlate plate) {
     CrownContour crown = CrownContour.of(ground.tooth(plate.tooth()));
     Path line = surface(crown, PlacedTooth.degrees(plate.end()), THICKNESS / 2 - 0.05);
-    return Laid.of(
-            plate, Substance.CAST_METAL, ArmShape.along(line, THICKNESS, THICKNESS))
+    return Laid.of(plate, Substance.CAST_METAL, ArmShape.along(line, THICKNESS, THICKNESS))
         .withCentreline(line)
         .with(Measure.WIDTH, line.length() + THICKNESS)
         .with(Measure.HEIGHT, HEIGHT_SHARE * new ArmHeight(ground, plate.tooth()).crown());
@@ -46,9 +47,7 @@ final class GuidePlacement {
         .withCentreline(outer)
         .withDetails(List.of(outer, inner))
         .with(Measure.WIDTH, outer.length())
-        .with(
-            Measure.HEIGHT,
-            HEIGHT_SHARE * new ArmHeight(ground, plane.tooth()).crown());
+        .with(Measure.HEIGHT, HEIGHT_SHARE * new ArmHeight(ground, plane.tooth()).crown());
   }
 
   /** A line along the middle of a surface, half on each side of a direction of the frame. */

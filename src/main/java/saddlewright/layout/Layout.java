@@ -21,8 +21,7 @@ public final class Layout {
   // Two threads may both work it out; they get equal values, so no lock is needed.
   private volatile Optional<Framework> framework = Optional.empty();
 
-  private Layout(
-      ArchForm form, RidgeFrame ridge, ArchDesign design, Map<ComponentId, Laid> laid) {
+  private Layout(ArchForm form, RidgeFrame ridge, ArchDesign design, Map<ComponentId, Laid> laid) {
     this.form = form;
     this.ridge = ridge;
     this.design = design;

@@ -18,26 +18,33 @@ import saddlewright.geometry.Region;
 /**
  * Lays out lower major connectors.
  *
- * <p>A bar in the lingual sulcus stands nearly upright, so that little of it could be seen from above.
- * As is the custom of design sheets its height is laid out flat: the width in plan is the height of
- * the bar, and distances from the margins are true along the mucosa. A dental bar stands on the teeth;
- * its width in plan is its thickness.
+ * <p>A bar in the lingual sulcus stands nearly upright, so that little of it could be seen from
+ * above. As is the custom of design sheets its height is laid out flat: the width in plan is the
+ * height of the bar, and distances from the margins are true along the mucosa. A dental bar stands
+ * on the teeth; its width in plan is its thickness.
  */
 final class LowerConnector {
   /** Distance from gingival margins: 3 mm (UK and US teaching), 3–4 in others. */
   static final double CLEARANCE = 3;
+
   /** Height of a lingual bar: 4 mm; 4–5 in others. */
   static final double BAR_HEIGHT = 4;
+
   /** A sublingual bar lies on the floor of the mouth, so farther from the margins (from memory). */
   static final double SUBLINGUAL_CLEARANCE = 5;
+
   /** Width of a sublingual bar lying flat: 3–4 mm by 2 high. */
   static final double SUBLINGUAL_WIDTH = 3;
+
   /** Height of a dental bar: 4 mm. */
   static final double DENTAL_HEIGHT = 4;
+
   /** Thickness of a dental bar: 1.5–2.5 mm. */
   static final double DENTAL_THICKNESS = 2.2;
+
   /** Height of the upper limb of a continuous bar: 2–3 mm. */
   static final double CONTINUOUS_HEIGHT = 2.4;
+
   /** Height of a labial bar: 5 mm. */
   static final double LABIAL_HEIGHT = 5;
 
@@ -83,16 +90,14 @@ final class LowerConnector {
   }
 
   /**
-   * The smallest distance from the margins of standing teeth to the bar where it passes teeth. Where
-   * it runs into a saddle it must come near the abutment, as all frameworks do; that part counts for
-   * nothing here.
+   * The smallest distance from the margins of standing teeth to the bar where it passes teeth.
+   * Where it runs into a saddle it must come near the abutment, as all frameworks do; that part
+   * counts for nothing here.
    */
   private Optional<Double> clearance(BarCourse course, double height, Face face) {
     List<Point> necks = Necks.points(ground, face);
     List<SaddleReach> saddles =
-        ground.design().stream(Saddle.class)
-            .map(s -> SaddleReach.of(ground, s.span()))
-            .toList();
+        ground.design().stream(Saddle.class).map(s -> SaddleReach.of(ground, s.span())).toList();
     RidgeFrame ridge = ground.ridge();
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < ridge.size(); i++) {
@@ -189,9 +194,7 @@ final class LowerConnector {
   /** The run of the span from its first standing tooth to its last. */
   private Optional<Span> standing(Span span) {
     List<Tooth> up = span.teeth().stream().filter(ground.chart()::stands).toList();
-    return up.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Span.of(up.get(0), up.get(up.size() - 1)));
+    return up.isEmpty() ? Optional.empty() : Optional.of(Span.of(up.get(0), up.get(up.size() - 1)));
   }
 
   private static Region body(Path path, double width) {

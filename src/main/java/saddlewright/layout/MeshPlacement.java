@@ -20,14 +20,19 @@ import saddlewright.layout.SaddleReach.Stop;
 final class MeshPlacement {
   /** A lower free-end mesh covers this share of the ridge; an upper one reaches the tuberosity. */
   static final double LOWER_FREE_END_SHARE = 2.0 / 3;
+
   /** Distance of the metalwork from the abutment, mm. */
   private static final double OFF_ABUTMENT = 0.6;
+
   /** Distance of cross struts, mm, so that acrylic can flow between them (common practice). */
   private static final double CROSS_STEP = 4.5;
+
   /** Distance of the wires of a fine mesh, mm. */
   private static final double FINE_STEP = 1.25;
+
   /** Wires along the ridge in a fine mesh, less one. */
   private static final int GRID_LINES = 5;
+
   /** Longest strut that ties the mesh to a connector which passes by, mm. */
   private static final double LONGEST_TIE = 9;
 
@@ -92,8 +97,7 @@ final class MeshPlacement {
     for (int i = 0; i < across.length; i++) {
       double arc = ridge.arc(i);
       across[i] =
-          share
-              * Math.max(2.5, share > 0 ? ridge.lingualMargin(arc) : ridge.buccalMargin(arc));
+          share * Math.max(2.5, share > 0 ? ridge.lingualMargin(arc) : ridge.buccalMargin(arc));
     }
     return ridge.curve(Fairing.mean(Fairing.mean(across, 5), 4), from, to);
   }
@@ -110,8 +114,7 @@ final class MeshPlacement {
   }
 
   private static Path rung(Path lingual, Path buccal, double share) {
-    return Path.of(
-        lingual.at(share * lingual.length()), buccal.at(share * buccal.length()));
+    return Path.of(lingual.at(share * lingual.length()), buccal.at(share * buccal.length()));
   }
 
   private List<Path> grid(Path lingual, Path buccal, double from, double to) {

@@ -5,10 +5,13 @@ import saddlewright.design.MinorConnector;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
 
-/** Lays out minor connectors: from the major connector, or else the nearest saddle, to the tooth. */
+/**
+ * Lays out minor connectors: from the major connector, or else the nearest saddle, to the tooth.
+ */
 final class MinorConnectorPlacement {
   /** Crossings closer than this are one strut, not two with a window between, mm. */
   private static final double SAME_STRUT = 1.5;
+
   /** Width where it crosses the margin, mm. */
   private static final double WIDTH_AT_MARGIN = 2.1;
 

@@ -20,19 +20,25 @@ import saddlewright.geometry.Region;
 final class OcclusalArm {
   /** Distance of the centreline outside the crown, mm: half the thickness of a cast arm. */
   static final double OFFSET = 0.5;
+
   /** Width in plan of a cast arm at its root, mm (a gauge-18 pattern is about 1.4; from memory). */
   static final double CAST_ROOT = 1.4;
+
   /** Width of a cast arm at its tip, mm: it tapers by nearly half. */
   static final double CAST_TIP = 0.8;
+
   /** Diameter of wrought wire, mm (UK practice 0.8–1.0). */
   static final double WIRE = 0.9;
+
   static final double POLYMER_ROOT = 1.7;
   static final double POLYMER_TIP = 1.2;
 
   /** How far past the middle of its zone a tip ends, degrees of sweep. */
   private static final double PAST = 11;
+
   /** Sweep at which an arm that must come back to its own end turns, at least, degrees. */
   private static final double HAIRPIN_TURN = 112;
+
   private static final double HAIRPIN_INNER = 0.28;
   private static final double HAIRPIN_OUTER = 0.75;
   private static final double HAIRPIN_WIDTH = 0.4;

@@ -17,16 +17,21 @@ import saddlewright.geometry.Region;
 final class PalateDetails {
   /** Beading lies this far inside the border, mm. */
   private static final double INSIDE_BORDER = 1;
+
   /** Width of beading: 0.5–1 mm; one set of notes 1.5. */
   private static final double BEAD = 0.8;
+
   /** Half sizes of the relieved areas in mm (from memory of anatomy texts). */
   private static final double TORUS_HALF_WIDTH = 7;
+
   private static final double TORUS_HALF_LENGTH = 11;
   private static final double PAPILLA_HALF_WIDTH = 2.4;
   private static final double PAPILLA_HALF_LENGTH = 3.6;
   private static final double RAPHE_WIDTH = 3;
+
   /** Beading is left out over this width of the midline (common practice). */
   private static final double RAPHE_FADE = 4;
+
   private static final double MARGIN_BAND = 2.6;
 
   private final Ground ground;
@@ -81,10 +86,7 @@ final class PalateDetails {
   private Region area(Relief.Area area) {
     return switch (area) {
       case UNDER_LOWER_CONNECTOR ->
-          ground
-              .connector()
-              .map(c -> c.body().grown(-0.7).minus(saddles()))
-              .orElse(Region.EMPTY);
+          ground.connector().map(c -> c.body().grown(-0.7).minus(saddles())).orElse(Region.EMPTY);
       case GINGIVAL_MARGINS -> crossings();
       default -> ground.form().arch() == Arch.UPPER ? palatal(area) : Region.EMPTY;
     };
@@ -110,8 +112,7 @@ final class PalateDetails {
               .toRegion();
       default ->
           Region.band(
-              Path.of(
-                  new Point(0, front + 2 * PAPILLA_HALF_LENGTH + 2), new Point(0, back - 2)),
+              Path.of(new Point(0, front + 2 * PAPILLA_HALF_LENGTH + 2), new Point(0, back - 2)),
               RAPHE_WIDTH);
     };
   }

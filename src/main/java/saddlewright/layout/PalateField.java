@@ -17,6 +17,7 @@ import saddlewright.geometry.Region;
 final class PalateField {
   /** How far the connector runs in under the palatal border of a saddle, mm. */
   private static final double INTO_SADDLE = 2.2;
+
   /** Least width of the neck by which the connector enters a short saddle, mm (from memory). */
   private static final double LEAST_NECK = 6;
 

@@ -14,10 +14,13 @@ import saddlewright.geometry.Vector;
 final class PlatingPlacement {
   /** How far it runs into the connector, so that both are one casting, mm. */
   private static final double LAP = 1;
+
   /** Farthest connector down to which it is carried in its whole width, mm from the necks. */
   private static final double REACH = 8;
+
   /** Width of the strut by which a farther connector carries it, mm. */
   private static final double STEM = 4.5;
+
   /** How far it goes below the necks when there is no connector, mm. */
   private static final double APRON = 2.5;
 
@@ -51,7 +54,8 @@ final class PlatingPlacement {
     List<Point> back = new ArrayList<>(ridge.curve(lower, from, to).points());
     Collections.reverse(back);
     ring.addAll(back);
-    Region body = stemmed(Outline.of(ring).toRegion().rounded(CORNER), ridge.at((from + to) / 2, 0.01));
+    Region body =
+        stemmed(Outline.of(ring).toRegion().rounded(CORNER), ridge.at((from + to) / 2, 0.01));
     return Laid.of(plating, Substance.CAST_METAL, body)
         .withDetails(List.of(edge))
         .with(Measure.LENGTH, edge.length())

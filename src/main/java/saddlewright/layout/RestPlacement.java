@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.dentition.End;
-import saddlewright.dentition.RestSite;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.Rest;
 import saddlewright.geometry.Outline;
@@ -17,25 +16,33 @@ import saddlewright.geometry.Vector;
 final class RestPlacement {
   /** Width of an occlusal rest as a share of the buccolingual depth of a molar: a third. */
   static final double MOLAR_SHARE = 1.0 / 3;
+
   /** The same for a premolar: a half. */
   static final double PREMOLAR_SHARE = 1.0 / 2;
+
   /** Mesiodistal size of a cingulum rest, mm (2.5–3). */
   static final double CINGULUM_LENGTH = 2.75;
+
   /** Labiolingual size of a cingulum rest, mm. */
   static final double CINGULUM_WIDTH = 2;
+
   /** Mesiodistal size of an incisal notch, mm. */
   static final double NOTCH_LENGTH = 2.5;
 
   /** Reach from the ridge to the apex as a share of the mesiodistal width (from memory). */
   private static final double MOLAR_REACH = 0.34;
+
   private static final double PREMOLAR_REACH = 0.4;
+
   /** How far an extended rest goes past the centre, as a share of half the mesiodistal width. */
   private static final double PAST_CENTRE = 0.22;
+
   /** How far a rest reaches out over a free marginal ridge to meet metal beside it, mm. */
   private static final double OVER_RIDGE = 0.45;
 
   /** How far a cingulum rest reaches out over the lingual rim to meet metal there, mm. */
   private static final double OVER_CINGULUM = 0.25;
+
   private static final double LINGUAL = 270;
   private static final double LINK_WIDTH = 1.3;
 
@@ -72,8 +79,7 @@ final class RestPlacement {
           }
           case DOUBLE -> {
             reach = 2 * t.halfWidth();
-            Base far =
-                new Base(crown, end.opposite(), width, 2 * t.halfWidth() - ridge);
+            Base far = new Base(crown, end.opposite(), width, 2 * t.halfWidth() - ridge);
             yield through(base, over(t, end), far, over(t, end.opposite()));
           }
           case EMBRASURE -> embrasure(base, reach);
@@ -132,15 +138,24 @@ final class RestPlacement {
     return out;
   }
 
-  /** A crescent on the cingulum, with its peak towards the incisal edge, down to the lingual rim. */
+  /**
+   * A crescent on the cingulum, with its peak towards the incisal edge, down to the lingual rim.
+   */
   private Laid cingulum(Rest rest, PlacedTooth t) {
     CrownContour crown = CrownContour.of(t);
     double half = Math.min(CINGULUM_LENGTH / 2, 0.6 * t.halfWidth());
     double peak = OVER_CINGULUM - Math.min(CINGULUM_WIDTH, 0.9 * t.halfDepth());
     double[][] shape = {
-      {-half, 0.42 * peak}, {-0.86 * half, 0.05}, {-0.45 * half, OVER_CINGULUM},
-      {0, OVER_CINGULUM}, {0.45 * half, OVER_CINGULUM}, {0.86 * half, 0.05},
-      {half, 0.42 * peak}, {0.62 * half, 0.84 * peak}, {0, peak}, {-0.62 * half, 0.84 * peak}
+      {-half, 0.42 * peak},
+      {-0.86 * half, 0.05},
+      {-0.45 * half, OVER_CINGULUM},
+      {0, OVER_CINGULUM},
+      {0.45 * half, OVER_CINGULUM},
+      {0.86 * half, 0.05},
+      {half, 0.42 * peak},
+      {0.62 * half, 0.84 * peak},
+      {0, peak},
+      {-0.62 * half, 0.84 * peak}
     };
     Vector in = crown.outward(LINGUAL).negated();
     Vector along = in.quarterTurn();
@@ -188,8 +203,8 @@ final class RestPlacement {
   }
 
   /**
-   * Points at mm towards mesial and buccal from the seat; the whole shape is moved towards the middle
-   * of the crown, and at last made smaller, until it lies inside.
+   * Points at mm towards mesial and buccal from the seat; the whole shape is moved towards the
+   * middle of the crown, and at last made smaller, until it lies inside.
    */
   private static List<Point> inCrown(PlacedTooth t, Point seat, double[][] shape) {
     List<Point> out = placed(t, seat, shape, 1);
@@ -203,8 +218,7 @@ final class RestPlacement {
   private static List<Point> placed(PlacedTooth t, Point seat, double[][] shape, double scale) {
     List<Point> out = new ArrayList<>();
     for (double[] p : shape) {
-      out.add(
-          seat.plus(t.mesial().times(p[0] * scale)).plus(t.buccal().times(p[1] * scale)));
+      out.add(seat.plus(t.mesial().times(p[0] * scale)).plus(t.buccal().times(p[1] * scale)));
     }
     return out;
   }
@@ -248,9 +262,7 @@ final class RestPlacement {
     Point inside(double in, double buccal) {
       PlacedTooth t = crown.tooth();
       double sign = end == End.MESIAL ? 1 : -1;
-      return t.centre()
-          .plus(t.mesial().times(sign * (ridge - in)))
-          .plus(t.buccal().times(buccal));
+      return t.centre().plus(t.mesial().times(sign * (ridge - in))).plus(t.buccal().times(buccal));
     }
   }
 }

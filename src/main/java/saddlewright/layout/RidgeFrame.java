@@ -12,25 +12,29 @@ import saddlewright.geometry.Vector;
 /**
  * Co-ordinates that follow an arch: how far along the ridge crest, and how far across it.
  *
- * <p>Positions along are arc lengths in mm of the crest, from behind the patient's right pad to behind
- * the left one. Distances across are in mm, positive inwards to tongue or palate, negative outwards to
- * cheek or lip. The inward lines all end on the midline and never meet before, so that nothing laid in
- * these co-ordinates can cross itself or reach the other side.
+ * <p>Positions along are arc lengths in mm of the crest, from behind the patient's right pad to
+ * behind the left one. Distances across are in mm, positive inwards to tongue or palate, negative
+ * outwards to cheek or lip. The inward lines all end on the midline and never meet before, so that
+ * nothing laid in these co-ordinates can cross itself or reach the other side.
  */
 final class RidgeFrame {
   /** Taken where a border of the ridge cannot be found across from its crest, mm. */
   private static final double UNKNOWN_ACROSS = 4;
 
   private static final double STEP = 0.8;
+
   /** The crest is carried on straight by this much, to lie behind every pad. */
   private static final double BEYOND = 12;
+
   /** Depth on the midline at which the inward lines of the front teeth meet, mm. */
   private static final double FOCUS = 17;
+
   /** Softness of the change from the fan of the front to the level lines of the sides, mm. */
   private static final double BLEND = 6;
 
   /** How far from there it is looked for, in steps. */
   private static final int NEAR = 40;
+
   private static final double CLEAR_OF_MIDLINE = 4;
 
   private final Path crest;
@@ -43,6 +47,7 @@ final class RidgeFrame {
   private final double[] buccalMargin;
   private final double[] sulcus;
   private final double[][] pads;
+
   /** The station nearest to the midline: not the middle one when a side has lost width to drift. */
   private final int middle;
 
@@ -118,7 +123,9 @@ final class RidgeFrame {
     return arc;
   }
 
-  /** Arc length at which the pad or tuberosity of a side has been covered by a share, from in front. */
+  /**
+   * Arc length at which the pad or tuberosity of a side has been covered by a share, from in front.
+   */
   double pad(Side side, double share) {
     double lo = pads[side.ordinal()][0];
     double hi = pads[side.ordinal()][1];
@@ -150,7 +157,9 @@ final class RidgeFrame {
     return points[i].plus(across >= 0 ? inward[i].times(across) : outward[i].times(-across));
   }
 
-  /** Distance in mm from the crest inwards to the lingual margin or the inner border of the ridge. */
+  /**
+   * Distance in mm from the crest inwards to the lingual margin or the inner border of the ridge.
+   */
   double lingualMargin(double arc) {
     return read(lingualMargin, arc);
   }

@@ -20,10 +20,13 @@ import saddlewright.layout.SaddleReach.Stop;
 final class SaddleFittings {
   /** Distance between the two lines by which a step of the metal is drawn, mm. */
   private static final double DOUBLE_LINE = 0.55;
+
   /** A lower finish line runs this far beyond the necks of the artificial teeth, mm. */
   private static final double LOWER_BEYOND_NECK = 1.6;
+
   /** Side of a tissue stop, mm (common practice: 2–3). */
   private static final double STOP_SIDE = 2.6;
+
   /** Thickness of a backing seen from above, mm (from memory). */
   private static final double BACKING = 1;
 

@@ -19,30 +19,42 @@ import saddlewright.layout.SaddleReach.Stop;
 final class SaddlePlacement {
   /** A full flange ends this short of the depth of the sulcus, mm (common practice: 1–2). */
   private static final double SHORT_OF_SULCUS = 1.2;
+
   /** A gum-fitted saddle ends this far buccal of the crest, mm (from memory). */
   private static final double GUM_FIT = 1.2;
+
   /** A lower saddle reaches this far beyond the inner border of the ridge, mm (from memory). */
   private static final double LOWER_LINGUAL = 6;
+
   /** The palatal finish line lies this far beyond the necks of the artificial teeth, mm. */
   private static final double UPPER_LINGUAL = 2.6;
+
   /** Where the tongue meets metal, the acrylic ends this far beyond the necks, mm. */
   private static final double METAL_FINISH_LINGUAL = 0.6;
+
   /** A flange is no deeper than this share of its length, or it would be a spur (from memory). */
   private static final double FLANGE_SHARE = 0.36;
+
   /** Room left between a saddle and the crown of a tooth, mm. */
   private static final double OFF_CROWN = 0.12;
+
   /** How far the outline is carried under the neighbouring crown before that is cut out, mm. */
   private static final double UNDER_CROWN = 1.6;
+
   /** Length over which flanges widen from the abutment, mm; less in a short saddle. */
   private static final double FLARE = 7;
+
   /** Length of the rounded free end, mm. */
   private static final double FREE_END = 8;
 
   /** Radius of outer corners, mm. */
   private static final double ROUNDING = 0.9;
+
   private static final double STEP = 0.4;
+
   /** Exponent of the rounded end: 2 is an ellipse, more is blunter. */
   private static final double BLUNT = 2.5;
+
   private static final int END_POINTS = 16;
 
   private final Ground ground;

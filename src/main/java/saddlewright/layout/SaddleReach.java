@@ -10,8 +10,8 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.Saddle;
 
 /**
- * How far a saddle, or what lies in one, reaches along the ridge crest: arc lengths in mm of the ridge
- * frame, and what stops it at either end.
+ * How far a saddle, or what lies in one, reaches along the ridge crest: arc lengths in mm of the
+ * ridge frame, and what stops it at either end.
  */
 record SaddleReach(double from, double to, Stop first, Stop last) {
 

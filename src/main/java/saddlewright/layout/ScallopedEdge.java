@@ -9,8 +9,8 @@ import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 
 /**
- * The upper edge of metal on the lingual surfaces of teeth: on the cingulum (or just above the survey
- * line of a back tooth) in the middle of each, up to the contact points between them.
+ * The upper edge of metal on the lingual surfaces of teeth: on the cingulum (or just above the
+ * survey line of a back tooth) in the middle of each, up to the contact points between them.
  */
 final class ScallopedEdge {
   private ScallopedEdge() {}

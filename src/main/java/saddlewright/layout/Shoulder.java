@@ -10,6 +10,7 @@ import saddlewright.geometry.Point;
 final class Shoulder {
   /** Sweep at which an arm begins to hug the crown beside a saddle, degrees. */
   private static final double FREE = 11;
+
   /** The same beside a standing neighbour, whose contact it must pass. */
   private static final double BESIDE_NEIGHBOUR = 29;
 
@@ -24,8 +25,7 @@ final class Shoulder {
   }
 
   static Shoulder of(Ground ground, CrownContour crown, Sweep sweep) {
-    return new Shoulder(
-        crown, sweep, Beside.stands(ground, crown.tooth().tooth(), sweep.origin()));
+    return new Shoulder(crown, sweep, Beside.stands(ground, crown.tooth().tooth(), sweep.origin()));
   }
 
   /** Sweep at which the arm hugs the crown, degrees. */

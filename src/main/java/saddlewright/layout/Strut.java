@@ -19,25 +19,30 @@ import saddlewright.geometry.Region;
 import saddlewright.geometry.Vector;
 
 /**
- * A strut from a tooth across its gingival margin, at a right angle to it, to larger metal or a saddle.
+ * A strut from a tooth across its gingival margin, at a right angle to it, to larger metal or a
+ * saddle.
  *
  * @param path from the tooth to the far end
  * @param crossing where it crosses the margin
- * @param degrees between it and the run of the margin there, 0 to 90; empty where larger metal covers
- *     the margin, so that the strut does not cross it
+ * @param degrees between it and the run of the margin there, 0 to 90; empty where larger metal
+ *     covers the margin, so that the strut does not cross it
  */
 record Strut(Path path, Point crossing, OptionalDouble degrees) {
   /** Width at the tooth, mm. */
   static final double WIDTH_AT_TOOTH = 1.8;
+
   /** Width where it leaves the connector, mm. */
   static final double WIDTH_AT_CONNECTOR = 3;
 
   /** How far the foot is sunk into the metal that carries it, mm. */
   private static final double SUNK = 1.2;
+
   /** Longest way for which a straight line to the target is looked for, mm. */
   private static final double REACH = 22;
+
   /** A straight strut is taken when it is no longer than this many times the shortest. */
   private static final double STRAIGHT = 1.5;
+
   /** Length of a strut that finds nothing to stand on, mm. */
   private static final double STUB = 3.5;
 
@@ -111,8 +116,10 @@ record Strut(Path path, Point crossing, OptionalDouble degrees) {
     boolean front = t.tooth().isAnterior();
     return switch (place) {
       // On a front tooth it runs on to the cingulum, where the rest that it carries lies.
-      case MESIAL_EMBRASURE -> front ? onCingulum(t, 0.8, sign) : onRidge(t, End.MESIAL, sign * 0.24);
-      case DISTAL_EMBRASURE -> front ? onCingulum(t, -0.8, sign) : onRidge(t, End.DISTAL, sign * 0.24);
+      case MESIAL_EMBRASURE ->
+          front ? onCingulum(t, 0.8, sign) : onRidge(t, End.MESIAL, sign * 0.24);
+      case DISTAL_EMBRASURE ->
+          front ? onCingulum(t, -0.8, sign) : onRidge(t, End.DISTAL, sign * 0.24);
       case LINGUAL_FACE -> t.at(0, sign * (front ? 0.42 : 0.6));
     };
   }
@@ -139,10 +146,7 @@ record Strut(Path path, Point crossing, OptionalDouble degrees) {
     End end = place == Place.MESIAL_EMBRASURE ? End.MESIAL : End.DISTAL;
     double own = end == End.MESIAL ? 1.0 : -1.0;
     Optional<PlacedTooth> beside =
-        t.tooth()
-            .neighbour(end)
-            .filter(n -> ground.chart().stands(n))
-            .map(ground::tooth);
+        t.tooth().neighbour(end).filter(n -> ground.chart().stands(n)).map(ground::tooth);
     if (beside.isEmpty()) {
       return t.at(own * 0.86, sign);
     }

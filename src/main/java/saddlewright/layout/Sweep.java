@@ -6,8 +6,8 @@ import saddlewright.dentition.Face;
 import saddlewright.dentition.Zone;
 
 /**
- * The way round a crown from one of its ends over one of its faces: degrees of sweep from the contact
- * at the origin, 90 in the middle of the first face, 180 at the far contact.
+ * The way round a crown from one of its ends over one of its faces: degrees of sweep from the
+ * contact at the origin, 90 in the middle of the first face, 180 at the far contact.
  */
 record Sweep(End origin, Face first) {
 

@@ -12,11 +12,13 @@ import saddlewright.geometry.Region;
 /**
  * A short arm of a major connector to a saddle that it would pass by a little.
  *
- * <p>A saddle farther off is left alone: that the connector does not reach it is a fault of the design.
+ * <p>A saddle farther off is left alone: that the connector does not reach it is a fault of the
+ * design.
  */
 final class Tongue {
   /** Longest tongue, mm (from memory). */
   private static final double LONGEST = 12;
+
   /** How far it is sunk into the connector, mm. */
   private static final double SUNK = 1.5;
 

@@ -24,36 +24,51 @@ import saddlewright.geometry.Region;
 final class UpperConnector {
   /** Distance of borders from palatal gingival margins: 6 mm (US teaching; 3–7 in others). */
   static final double CLEARANCE = 6;
+
   /** Least width of a strap: 8 mm; one UK school asks for 15. */
   static final double STRAP_LEAST = 8;
+
   static final double STRAP_MOST = 15;
+
   /** A strap may be wider at the saddles than in the middle by this much, mm (from memory). */
   private static final double STRAP_FLARE = 4;
+
   /** Width of a palatal bar, which is narrower than a strap. */
   static final double BAR_WIDTH = 6;
+
   /** Limbs of a ring: front 6–8, rear 8–10, sides 7–9 mm. */
   static final double RING_FRONT = 7;
+
   static final double RING_REAR = 9;
   static final double RING_SIDE = 8;
+
   /** Least front-to-back opening of a ring: 15 mm. */
   static final double RING_OPENING = 15;
+
   /** Limbs of a horseshoe: 6–8 mm. */
   static final double HORSESHOE_LIMB = 8;
+
   /** The rear border stays on the hard palate by this much, mm (common practice). */
   static final double BEFORE_SOFT_PALATE = 2;
 
   /** Added so that the rounding of corners does not eat into an opening, mm. */
   private static final double SPARE = 1;
+
   /** Limbs beside the nose of an opening may be as narrow as this, mm. */
   private static final double LEAST_LIMB = 5;
+
   /** Half length of the oval at the front of a horseshoe's opening, mm. */
   private static final double NOSE = 9;
+
   /** Width of a tongue to a saddle beside the connector, mm (from memory). */
   private static final double TONGUE_WIDTH = 5;
+
   /** How far behind the middle of the span's last tooth the connector goes, mm. */
   private static final double BESIDE_END = 4;
+
   /** How far a plate or ring goes forward beside the abutment in front of a saddle, mm. */
   private static final double BESIDE_ABUTMENT = 8;
+
   private static final double WIDE = 40;
 
   private final Ground ground;
@@ -76,8 +91,7 @@ final class UpperConnector {
     this.ground = ground;
     this.connector = connector;
     this.shape = connector.shape();
-    this.field =
-        new PalateField(ground, connector.span(), shape.clearance().orElse(CLEARANCE));
+    this.field = new PalateField(ground, connector.span(), shape.clearance().orElse(CLEARANCE));
   }
 
   Laid lay() {
@@ -94,8 +108,7 @@ final class UpperConnector {
   private Laid strap(Flank right, Flank left) {
     boolean bar = connector.form() == ConnectorForm.PALATAL_BAR;
     double room = Math.min(right.width(), left.width());
-    double usual =
-        bar ? BAR_WIDTH : Math.max(STRAP_LEAST, Math.min(STRAP_MOST, 0.7 * room));
+    double usual = bar ? BAR_WIDTH : Math.max(STRAP_LEAST, Math.min(STRAP_MOST, 0.7 * room));
     double width = shape.height().orElse(usual);
     double middle = (right.middle() + left.middle()) / 2;
     middle = Math.min(middle, limit(0) - BEFORE_SOFT_PALATE - width / 2);
@@ -214,8 +227,7 @@ final class UpperConnector {
   private double plateFront(Flank right, Flank left) {
     double foremost = foremost();
     boolean anterior =
-        field.reaches().stream()
-            .anyMatch(s -> s.holds(ground.ridge().arcOf(middleOfArch())));
+        field.reaches().stream().anyMatch(s -> s.holds(ground.ridge().arcOf(middleOfArch())));
     return anterior ? foremost : Math.max(foremost, (right.front + left.front) / 2 + 0.5);
   }
 

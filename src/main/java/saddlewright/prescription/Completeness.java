@@ -11,8 +11,8 @@ import saddlewright.design.UnknownComponent;
 /**
  * What a prescription still lacks before a laboratory can work from it, as plain sentences.
  *
- * <p>It looks at what is filled in, never at whether the design is wise; that is for the rules. What
- * is missing stops nothing: the document prints with ruled lines to fill in by hand.
+ * <p>It looks at what is filled in, never at whether the design is wise; that is for the rules.
+ * What is missing stops nothing: the document prints with ruled lines to fill in by hand.
  */
 public final class Completeness {
   private Completeness() {}
@@ -42,7 +42,8 @@ public final class Completeness {
     for (Arch arch : Arch.values()) {
       var design = assessment.arch(arch).design();
       none &= design.components().isEmpty();
-      if (!design.components().isEmpty() && design.stream(MajorConnector.class).findAny().isEmpty()) {
+      if (!design.components().isEmpty()
+          && design.stream(MajorConnector.class).findAny().isEmpty()) {
         out.add("The " + arch.code() + " design has no major connector.");
       }
       long unknown = design.stream(UnknownComponent.class).count();

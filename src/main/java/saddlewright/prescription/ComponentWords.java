@@ -58,8 +58,7 @@ final class ComponentWords implements ComponentVisitor<String> {
             .flatMap(t -> situation.classification().areaAt(t).stream())
             .findFirst();
     List<String> parts = new ArrayList<>();
-    parts.add(
-        area.map(a -> a.freeEnd() ? "Free-end saddle" : "Bounded saddle").orElse("Saddle"));
+    parts.add(area.map(a -> a.freeEnd() ? "Free-end saddle" : "Bounded saddle").orElse("Saddle"));
     area.ifPresent(a -> parts.add(support(a).words()));
     parts.add(base(saddle));
     parts.add(
@@ -91,11 +90,12 @@ final class ComponentWords implements ComponentVisitor<String> {
   }
 
   private SupportClass support(EdentulousArea area) {
-    return SupportClass.of(
-        area, restedBeside(area, -1), restedBeside(area, 1));
+    return SupportClass.of(area, restedBeside(area, -1), restedBeside(area, 1));
   }
 
-  /** Whether the next tooth that stands beside the area in a direction along the arch has a rest. */
+  /**
+   * Whether the next tooth that stands beside the area in a direction along the arch has a rest.
+   */
   private boolean restedBeside(EdentulousArea area, int step) {
     int place = (step < 0 ? area.span().first() : area.span().last()).place() + step;
     while (place >= 0 && place <= 15) {
@@ -153,8 +153,7 @@ final class ComponentWords implements ComponentVisitor<String> {
     if (clasp.form() == ClaspForm.I_BAR) {
       return " RPI set with the mesial rest and the distal guide plate.";
     }
-    boolean akers =
-        clasp.form() == ClaspForm.CIRCUMFERENTIAL && clasp.origin() == End.DISTAL;
+    boolean akers = clasp.form() == ClaspForm.CIRCUMFERENTIAL && clasp.origin() == End.DISTAL;
     return akers ? " RPA set with the mesial rest and the distal guide plate." : "";
   }
 
@@ -252,10 +251,12 @@ final class ComponentWords implements ComponentVisitor<String> {
     List<String> out = new ArrayList<>();
     shape
         .anteriorBorder()
-        .ifPresent(mm -> out.add("front border " + Millimetres.of(mm) + " behind the incisal midpoint"));
+        .ifPresent(
+            mm -> out.add("front border " + Millimetres.of(mm) + " behind the incisal midpoint"));
     shape
         .posteriorBorder()
-        .ifPresent(mm -> out.add("rear border " + Millimetres.of(mm) + " behind the incisal midpoint"));
+        .ifPresent(
+            mm -> out.add("rear border " + Millimetres.of(mm) + " behind the incisal midpoint"));
     return out;
   }
 
@@ -306,7 +307,10 @@ final class ComponentWords implements ComponentVisitor<String> {
   public String relief(Relief relief) {
     return sentence(
         List.of(
-            "Relief of " + Millimetres.fine(relief.thickness()) + " " + TradeTerms.of(relief.area())));
+            "Relief of "
+                + Millimetres.fine(relief.thickness())
+                + " "
+                + TradeTerms.of(relief.area())));
   }
 
   @Override

@@ -134,8 +134,7 @@ public final class MouthPreparations {
       Optional<End> end =
           lingual
               ? Optional.empty()
-              : Optional.of(
-                  plane.surface() == GuidePlane.Surface.MESIAL ? End.MESIAL : End.DISTAL);
+              : Optional.of(plane.surface() == GuidePlane.Surface.MESIAL ? End.MESIAL : End.DISTAL);
       boolean plated =
           end.isPresent()
               && situation.design().stream(GuidePlate.class)
@@ -268,7 +267,8 @@ public final class MouthPreparations {
   private void embrasures() {
     for (Clasp clasp : standing(Clasp.class, Clasp::tooth)) {
       Optional<Tooth> beside = clasp.tooth().neighbour(clasp.origin());
-      if (clasp.form() == ClaspForm.EMBRASURE && beside.filter(situation.chart()::stands).isPresent()) {
+      if (clasp.form() == ClaspForm.EMBRASURE
+          && beside.filter(situation.chart()::stands).isPresent()) {
         List<Tooth> pair =
             java.util.stream.Stream.of(clasp.tooth(), beside.get())
                 .sorted(Comparator.comparing(Tooth::place))
@@ -325,8 +325,7 @@ public final class MouthPreparations {
       String reason,
       Source source) {
     List<ComponentId> ids = components.stream().map(Component::id).toList();
-    out.add(
-        new Preparation(stage, arch(), List.of(tooth), surface, target, ids, reason, source));
+    out.add(new Preparation(stage, arch(), List.of(tooth), surface, target, ids, reason, source));
   }
 
   private <C extends Component> List<C> standing(

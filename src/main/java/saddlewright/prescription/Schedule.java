@@ -114,8 +114,8 @@ public record Schedule(Notation notation, List<Line> lines) {
   }
 
   /**
-   * The schedule as plain text: for each arch its groups and one line a component with number, teeth
-   * and words; the same for the same design, byte for byte.
+   * The schedule as plain text: for each arch its groups and one line a component with number,
+   * teeth and words; the same for the same design, byte for byte.
    */
   public String toText() {
     StringBuilder out = new StringBuilder();
@@ -134,7 +134,11 @@ public record Schedule(Notation notation, List<Line> lines) {
         for (Line l : group) {
           String row =
               String.format(
-                  Locale.ROOT, "%4d  %-" + Math.max(1, width) + "s  %s", l.number(), l.place(), l.text());
+                  Locale.ROOT,
+                  "%4d  %-" + Math.max(1, width) + "s  %s",
+                  l.number(),
+                  l.place(),
+                  l.text());
           out.append(row.stripTrailing()).append('\n');
         }
       }

@@ -36,18 +36,15 @@ class ArchFormNormsTest {
   @CsvSource({"UPPER,16,26,57.92,4.75", "LOWER,46,36,54.19,5.31"})
   void facialWidthAtFirstMolarsIsWithinOneSd(
       Arch arch, int right, int left, double mean, double sd) {
-    double width =
-        facialAxis(form(arch), left).x() - facialAxis(form(arch), right).x();
+    double width = facialAxis(form(arch), left).x() - facialAxis(form(arch), right).x();
     assertThat(width).isCloseTo(mean, within(sd));
   }
 
   /** The same study: depth from the incisors' facial axis to that of the first molars. */
   @ParameterizedTest
   @CsvSource({"UPPER,16,11,31.59,2.90", "LOWER,46,41,28.10,2.59"})
-  void depthAtFirstMolarsIsWithinOneSd(
-      Arch arch, int molar, int incisor, double mean, double sd) {
-    double depth =
-        facialAxis(form(arch), molar).y() - facialAxis(form(arch), incisor).y();
+  void depthAtFirstMolarsIsWithinOneSd(Arch arch, int molar, int incisor, double mean, double sd) {
+    double depth = facialAxis(form(arch), molar).y() - facialAxis(form(arch), incisor).y();
     assertThat(depth).isCloseTo(mean, within(sd));
   }
 
@@ -74,8 +71,8 @@ class ArchFormNormsTest {
   }
 
   /**
-   * Contact points of the arch-form table, worked out independently from the same curve. A crown lies
-   * so that its two contacts straddle the curve evenly, whence the tolerance.
+   * Contact points of the arch-form table, worked out independently from the same curve. A crown
+   * lies so that its two contacts straddle the curve evenly, whence the tolerance.
    */
   @Test
   void distalContactsLieWhereTheTableHasThem() {
@@ -133,7 +130,9 @@ class ArchFormNormsTest {
     assertThat(t.buccal().dot(t.centre().to(new Point(0, 25)))).isNegative();
   }
 
-  /** Contacts of posterior teeth lie slightly buccal of the middle (from memory, Ash and Nelson). */
+  /**
+   * Contacts of posterior teeth lie slightly buccal of the middle (from memory, Ash and Nelson).
+   */
   @ParameterizedTest
   @EnumSource(Tooth.class)
   void contactsOfPosteriorTeethLieSlightlyBuccal(Tooth tooth) {

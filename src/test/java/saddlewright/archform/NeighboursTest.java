@@ -3,6 +3,7 @@ package saddlewright.archform;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -16,8 +17,6 @@ import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
-
-import java.util.Optional;
 
 /** Neighbours touch: no overlap beyond 0.2 mm and no gap beyond 0.3 mm (the sheet's own limits). */
 class NeighboursTest {
@@ -66,8 +65,7 @@ class NeighboursTest {
     for (double degrees : new double[] {-90, -45, -15, 15, 45, 90, 180}) {
       ToothFindings turned = ToothFindings.STANDING.withRotation(Optional.of(degrees));
       ArchForm form =
-          ArchForm.of(
-              ArchChart.full(Arch.UPPER).with(Tooth.T15, turned).with(Tooth.T23, turned));
+          ArchForm.of(ArchChart.full(Arch.UPPER).with(Tooth.T15, turned).with(Tooth.T23, turned));
       // A turned crown touches where it is broadest, so its embrasures are wider than usual.
       check(form, 0.8);
     }
@@ -117,7 +115,8 @@ class NeighboursTest {
       assertThat(a.region().distanceTo(b.region()))
           .as("gap between " + a.tooth() + " and " + b.tooth())
           .isLessThanOrEqualTo(mostGap);
-      assertThat(a.region().grown(-MOST_OVERLAP / 2).intersects(b.region().grown(-MOST_OVERLAP / 2)))
+      assertThat(
+              a.region().grown(-MOST_OVERLAP / 2).intersects(b.region().grown(-MOST_OVERLAP / 2)))
           .as("overlap of " + a.tooth() + " and " + b.tooth())
           .isFalse();
     }

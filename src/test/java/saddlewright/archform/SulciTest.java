@@ -31,8 +31,7 @@ class SulciTest {
     ArchForm form = lower(NONE.withBuccalDepth(Tooth.T35, Optional.of(depth)));
     PlacedTooth t = form.tooth(Tooth.T35);
     Point rim = t.rim(t.degreesAcross(Face.BUCCAL));
-    assertThat(form.buccalSulcus().distanceTo(rim.plus(t.outward().times(depth))))
-        .isLessThan(0.2);
+    assertThat(form.buccalSulcus().distanceTo(rim.plus(t.outward().times(depth)))).isLessThan(0.2);
   }
 
   @ParameterizedTest
@@ -68,16 +67,14 @@ class SulciTest {
   @Test
   void aHighLingualFrenumComesNearerToTheMargin() {
     double ordinary = lower(NONE).lingualFrenum().orElseThrow().end().y();
-    double high =
-        lower(NONE.withHighLingualFrenum(true)).lingualFrenum().orElseThrow().end().y();
+    double high = lower(NONE.withHighLingualFrenum(true)).lingualFrenum().orElseThrow().end().y();
     assertThat(high).isLessThan(ordinary);
   }
 
   @Test
   void palateEndsWhereItWasMeasured() {
     ArchForm form =
-        ArchForm.of(
-            ArchChart.full(Arch.UPPER).with(NONE.withPalateLimit(Optional.of(49.0))));
+        ArchForm.of(ArchChart.full(Arch.UPPER).with(NONE.withPalateLimit(Optional.of(49.0))));
     assertThat(form.palateLimit().distanceTo(new Point(0, 49))).isLessThan(0.05);
     assertThat(form.raphe().orElseThrow().end().y()).isCloseTo(49, within(1e-9));
   }

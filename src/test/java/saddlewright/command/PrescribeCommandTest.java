@@ -68,7 +68,9 @@ class PrescribeCommandTest {
   void refuses_another_kind_of_file() {
     assertThat(Run.of("prescribe", CASE, "--out", folder.resolve("p.doc")).err())
         .isEqualToIgnoringNewLines(
-            "--out " + folder.resolve("p.doc") + ": the name must end in .pdf."
+            "--out "
+                + folder.resolve("p.doc")
+                + ": the name must end in .pdf."
                 + " See saddlewright prescribe --help.");
   }
 

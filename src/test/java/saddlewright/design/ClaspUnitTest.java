@@ -41,8 +41,7 @@ class ClaspUnitTest {
             new MinorConnector(
                 ComponentId.of("x"), Tooth.T35, MinorConnector.Place.MESIAL_EMBRASURE),
             new GuidePlate(ComponentId.of("x"), Tooth.T35, End.DISTAL),
-            Clasp.of(
-                ComponentId.of("x"), Tooth.T35, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL));
+            Clasp.of(ComponentId.of("x"), Tooth.T35, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL));
   }
 
   @Test
@@ -86,8 +85,7 @@ class ClaspUnitTest {
         .filteredOn(Clasp.class::isInstance)
         .extracting(c -> ((Clasp) c).tooth())
         .containsExactly(Tooth.T47, Tooth.T46);
-    assertThat(
-            ClaspUnit.EMBRASURE_PAIR.on(missing(46), EMPTY, Tooth.T47, Zone.DISTOBUCCAL).parts())
+    assertThat(ClaspUnit.EMBRASURE_PAIR.on(missing(46), EMPTY, Tooth.T47, Zone.DISTOBUCCAL).parts())
         .isEmpty();
   }
 }

@@ -48,10 +48,7 @@ class FrameworkDrawerTest {
     }
     assertThat(castings).hasSize(1);
     List<Outline> rings = castings.get(0).outlines();
-    Region outer =
-        rings.stream()
-            .map(Outline::toRegion)
-            .reduce(Region.EMPTY, Region::plus);
+    Region outer = rings.stream().map(Outline::toRegion).reduce(Region.EMPTY, Region::plus);
     assertThat(outer.pieces()).hasSize(1);
   }
 
@@ -113,16 +110,14 @@ class FrameworkDrawerTest {
     ArchChart chart = ArchChart.full(Arch.LOWER);
     for (int fdi : new int[] {35, 36, 37, 38, 45, 46, 47, 48}) {
       chart =
-          chart.with(
-              Tooth.of(fdi), ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));
+          chart.with(Tooth.of(fdi), ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));
     }
     ArchDesign design = ArchDesign.empty(Arch.LOWER);
     for (Span span : List.of(Span.of(48, 45), Span.of(35, 38))) {
       design =
           design
               .plus(Saddle.of(design.freshId("saddle"), span))
-              .plus(
-                  new RetentionMesh(design.freshId("mesh"), span, RetentionMesh.Form.LATTICE))
+              .plus(new RetentionMesh(design.freshId("mesh"), span, RetentionMesh.Form.LATTICE))
               .plus(new FinishLine(design.freshId("finish"), span, FinishLine.Level.BOTH));
     }
     design =

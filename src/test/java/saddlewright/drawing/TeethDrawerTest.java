@@ -96,8 +96,7 @@ class TeethDrawerTest {
 
   @Test
   void aClosedSpaceHasATickButNeitherCrownNorNumber() {
-    List<Mark> marks =
-        of(lower(ToothFindings.of(ToothStatus.MISSING, GapDecision.CLOSED)), TOOTH);
+    List<Mark> marks = of(lower(ToothFindings.of(ToothStatus.MISSING, GapDecision.CLOSED)), TOOTH);
     assertThat(marks).hasSize(1);
     assertThat(words(marks)).isEmpty();
   }
@@ -146,8 +145,7 @@ class TeethDrawerTest {
   @EnumSource(Arch.class)
   void numbersStandApartOutsideTheSulcusAndOnTheSheet(Arch arch) {
     Layout layout = layout(ArchChart.full(arch));
-    List<Point> places =
-        Tooth.in(arch).stream().map(t -> layout.form().labelPlace(t)).toList();
+    List<Point> places = Tooth.in(arch).stream().map(t -> layout.form().labelPlace(t)).toList();
     for (int i = 0; i < places.size(); i++) {
       Point p = places.get(i);
       assertThat(layout.form().buccalSulcus().distanceTo(p)).isBetween(1.7, 3.6);
@@ -202,9 +200,7 @@ class TeethDrawerTest {
   @ParameterizedTest
   @EnumSource(Arch.class)
   void anatomyLiesBelowTheSaddles(Arch arch) {
-    assertThat(
-            AnatomyDrawer.marks(
-                ArchForm.of(ArchChart.full(arch)), DrawingOptions.DEFAULT))
+    assertThat(AnatomyDrawer.marks(ArchForm.of(ArchChart.full(arch)), DrawingOptions.DEFAULT))
         .allMatch(m -> m.layer().compareTo(Layer.SADDLES) < 0);
   }
 }

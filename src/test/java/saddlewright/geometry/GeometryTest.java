@@ -69,8 +69,7 @@ class GeometryTest {
 
   @Test
   void a_path_is_cut_where_it_enters_a_region() {
-    List<Path> in =
-        square(0, 0, 2).toRegion().inside(Path.of(Point.of(-1, 1), Point.of(5, 1)));
+    List<Path> in = square(0, 0, 2).toRegion().inside(Path.of(Point.of(-1, 1), Point.of(5, 1)));
     assertThat(in).hasSize(1);
     assertThat(in.get(0).length()).isCloseTo(2, within(1e-9));
   }

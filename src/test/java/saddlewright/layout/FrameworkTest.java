@@ -24,8 +24,7 @@ class FrameworkTest {
   private final ArchDesign design =
       ArchDesign.empty(Arch.LOWER)
           .plus(
-              MajorConnector.of(
-                  ComponentId.of("bar"), ConnectorForm.LINGUAL_BAR, Span.of(46, 36)))
+              MajorConnector.of(ComponentId.of("bar"), ConnectorForm.LINGUAL_BAR, Span.of(46, 36)))
           .plus(Rest.of(REST, Tooth.T34, RestSite.MESIAL_OCCLUSAL))
           .plus(new MinorConnector(STRUT, Tooth.T34, MinorConnector.Place.MESIAL_EMBRASURE));
 

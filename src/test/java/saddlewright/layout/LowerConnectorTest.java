@@ -76,11 +76,9 @@ class LowerConnectorTest {
     ArchDesign design = Mouths.saddles(chart);
     ConnectorShape shape =
         ConnectorShape.DEFAULT.withClearance(Optional.of(4.5)).withHeight(Optional.of(3.5));
-    design =
-        design.plus(new MajorConnector(MAJOR, form, Span.of(46, 36), shape));
+    design = design.plus(new MajorConnector(MAJOR, form, Span.of(46, 36), shape));
     Laid bar = Mouths.laid(chart, design).find(MAJOR).orElseThrow();
-    assertThat(bar.measure(Measure.MARGIN_CLEARANCE).getAsDouble())
-        .isBetween(4.49, 5.2);
+    assertThat(bar.measure(Measure.MARGIN_CLEARANCE).getAsDouble()).isBetween(4.49, 5.2);
     assertThat(bar.measure(Measure.HEIGHT).getAsDouble()).isEqualTo(3.5);
   }
 
@@ -92,8 +90,7 @@ class LowerConnectorTest {
     for (Laid saddle : layout.all(Saddle.class)) {
       Point end = saddle.body().contains(line.start()) ? line.start() : line.end();
       assertThat(saddle.body().contains(end)).isTrue();
-      double deep =
-          saddle.body().outlines().get(0).toPath().distanceTo(end);
+      double deep = saddle.body().outlines().get(0).toPath().distanceTo(end);
       assertThat(deep).isBetween(4.0, 12.0);
     }
   }

@@ -53,9 +53,7 @@ final class Mouths {
 
   private static GapDecision decision(Random random) {
     int n = random.nextInt(12);
-    return n == 0
-        ? GapDecision.NOT_REPLACED
-        : n == 1 ? GapDecision.CLOSED : GapDecision.REPLACED;
+    return n == 0 ? GapDecision.NOT_REPLACED : n == 1 ? GapDecision.CLOSED : GapDecision.REPLACED;
   }
 
   /** A saddle with a lattice and a finish line for every run of places to be replaced. */
@@ -72,11 +70,8 @@ final class Mouths {
         design =
             design
                 .plus(Saddle.of(design.freshId("saddle"), span))
-                .plus(
-                    new RetentionMesh(
-                        design.freshId("mesh"), span, RetentionMesh.Form.LATTICE))
-                .plus(
-                    new FinishLine(design.freshId("finish"), span, FinishLine.Level.BOTH));
+                .plus(new RetentionMesh(design.freshId("mesh"), span, RetentionMesh.Form.LATTICE))
+                .plus(new FinishLine(design.freshId("finish"), span, FinishLine.Level.BOTH));
         start = -1;
       }
     }

@@ -57,7 +57,9 @@ class SaddlePlacementTest {
     }
   }
 
-  /** R-041 of common teaching: the saddle touches the abutment's proximal surface, no dead space. */
+  /**
+   * R-041 of common teaching: the saddle touches the abutment's proximal surface, no dead space.
+   */
   @Test
   void aBoundedSaddleLiesAgainstBothAbutments() {
     ArchChart chart = Mouths.missing(Arch.LOWER, 35, 36);
@@ -80,9 +82,7 @@ class SaddlePlacementTest {
     Layout layout = Mouths.laid(chart, Mouths.saddles(chart));
     Region pad = layout.form().pad(side).toRegion();
     double covered =
-        layout.all(Saddle.class).stream()
-            .mapToDouble(l -> l.body().intersection(pad).area())
-            .sum();
+        layout.all(Saddle.class).stream().mapToDouble(l -> l.body().intersection(pad).area()).sum();
     assertThat(covered / pad.area()).isBetween(0.5, 0.85);
   }
 
@@ -93,9 +93,7 @@ class SaddlePlacementTest {
     Layout layout = Mouths.laid(chart, Mouths.saddles(chart));
     Region pad = layout.form().pad(side).toRegion();
     double covered =
-        layout.all(Saddle.class).stream()
-            .mapToDouble(l -> l.body().intersection(pad).area())
-            .sum();
+        layout.all(Saddle.class).stream().mapToDouble(l -> l.body().intersection(pad).area()).sum();
     assertThat(covered / pad.area()).isGreaterThan(0.8);
   }
 

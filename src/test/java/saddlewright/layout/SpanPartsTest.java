@@ -70,8 +70,7 @@ class SpanPartsTest {
         }
         Layout layout = Mouths.laid(chart, design);
         assertThat(layout.all()).hasSameSizeAs(design.components());
-        assertThat(layout.find(ComponentId.of("major")).orElseThrow().body().isEmpty())
-            .isFalse();
+        assertThat(layout.find(ComponentId.of("major")).orElseThrow().body().isEmpty()).isFalse();
       }
     }
   }
@@ -116,8 +115,7 @@ class SpanPartsTest {
       }
     }
     for (Laid l : Mouths.laid(chart, design).all(MinorConnector.class)) {
-      l.measure(Measure.CROSSING_DEGREES)
-          .ifPresent(d -> assertThat(d).isBetween(75.0, 90.0));
+      l.measure(Measure.CROSSING_DEGREES).ifPresent(d -> assertThat(d).isBetween(75.0, 90.0));
     }
   }
 
@@ -175,11 +173,7 @@ class SpanPartsTest {
     double mesh =
         layout.find(ComponentId.of("mesh-1")).orElseThrow().measure(Measure.LENGTH).getAsDouble();
     double saddle =
-        layout
-            .find(ComponentId.of("saddle-1"))
-            .orElseThrow()
-            .measure(Measure.LENGTH)
-            .getAsDouble();
+        layout.find(ComponentId.of("saddle-1")).orElseThrow().measure(Measure.LENGTH).getAsDouble();
     assertThat(mesh / saddle).isBetween(0.58, 0.68);
   }
 
@@ -202,11 +196,13 @@ class SpanPartsTest {
     ArchChart chart = ArchChart.full(Arch.LOWER);
     ArchDesign design =
         ArchDesign.empty(Arch.LOWER)
-            .plus(MajorConnector.of(ComponentId.of("m"), ConnectorForm.LINGUAL_BAR, Span.of(46, 36)))
+            .plus(
+                MajorConnector.of(ComponentId.of("m"), ConnectorForm.LINGUAL_BAR, Span.of(46, 36)))
             .plus(new MinorConnector(ComponentId.of("a"), Tooth.T34, Place.MESIAL_EMBRASURE))
             .plus(new MinorConnector(ComponentId.of("b"), Tooth.T35, Place.DISTAL_EMBRASURE));
     Laid a = Mouths.laid(chart, design).find(ComponentId.of("a")).orElseThrow();
-    // Two premolars of 7 mm stand between the struts, each some 2 mm wide; the inner arc is shorter.
+    // Two premolars of 7 mm stand between the struts, each some 2 mm wide; the inner arc is
+    // shorter.
     assertThat(a.measure(Measure.SPACING).getAsDouble()).isBetween(8.0, 13.0);
   }
 }

@@ -42,6 +42,7 @@ import saddlewright.geometry.Transform;
 
 class ToothPartsTest {
   private static final ComponentId ID = ComponentId.of("part");
+
   /** Sampling of crown and curve, mm. */
   private static final double SLACK = 0.06;
 
@@ -103,8 +104,7 @@ class ToothPartsTest {
         if (beside.isPresent()) {
           chart = Mouths.missing(arch, beside.get().fdi());
           design =
-              design.plus(
-                  Saddle.of(ComponentId.of("saddle"), Span.of(beside.get(), beside.get())));
+              design.plus(Saddle.of(ComponentId.of("saddle"), Span.of(beside.get(), beside.get())));
         }
         Layout layout = Mouths.laid(chart, design.plus(c));
         Laid laid = layout.find(ID).orElseThrow();
@@ -165,12 +165,7 @@ class ToothPartsTest {
             lay(
                     ground,
                     new Rest(
-                        ID,
-                        t,
-                        RestSite.MESIAL_OCCLUSAL,
-                        form,
-                        Rest.Seat.PREPARED_ENAMEL,
-                        false))
+                        ID, t, RestSite.MESIAL_OCCLUSAL, form, Rest.Seat.PREPARED_ENAMEL, false))
                 .body();
         boolean past = form == Rest.Form.EXTENDED || form == Rest.Form.DOUBLE;
         assertThat(body.contains(centre)).as("%s", form).isEqualTo(past);
@@ -187,8 +182,7 @@ class ToothPartsTest {
     Laid arm =
         lay(
             ground,
-            Clasp.of(
-                ID, Tooth.T16, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOBUCCAL, End.MESIAL));
+            Clasp.of(ID, Tooth.T16, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOBUCCAL, End.MESIAL));
     Laid brace = lay(ground, new ReciprocalArm(ID, Tooth.T16, Face.LINGUAL, End.MESIAL));
     assertThat(
             arm.measure(Measure.ENCIRCLEMENT_DEGREES).orElseThrow()
@@ -202,9 +196,7 @@ class ToothPartsTest {
     Ground ground = ground(ArchChart.full(Arch.LOWER));
     for (Tooth t : Tooth.in(Arch.LOWER)) {
       Laid laid =
-          lay(
-              ground,
-              Clasp.of(ID, t, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOBUCCAL, End.MESIAL));
+          lay(ground, Clasp.of(ID, t, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOBUCCAL, End.MESIAL));
       double plan = laid.centreline().orElseThrow().length();
       double half = CrownSize.mean(t).height() / 2;
       assertThat(laid.measure(Measure.ARM_LENGTH).orElseThrow())
@@ -219,8 +211,7 @@ class ToothPartsTest {
         full.with(
             Tooth.T45,
             full.tooth(Tooth.T45)
-                .withUndercut(
-                    Zone.DISTOBUCCAL, java.util.Optional.of(Undercut.of(0.25))));
+                .withUndercut(Zone.DISTOBUCCAL, java.util.Optional.of(Undercut.of(0.25))));
     Clasp bar = Clasp.of(ID, Tooth.T45, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL);
     assertThat(lay(ground(chart), bar).measure(Measure.UNDERCUT)).hasValue(0.25);
     assertThat(lay(ground(full), bar).measure(Measure.UNDERCUT)).isEmpty();
@@ -253,8 +244,7 @@ class ToothPartsTest {
     Ground here = ground(chart);
     Ground there = ground(Mouths.mirrored(chart));
     ArchDesign saddles = Mouths.saddles(chart);
-    Ground among =
-        here.withSaddles(Mouths.laid(chart, saddles).all(Saddle.class));
+    Ground among = here.withSaddles(Mouths.laid(chart, saddles).all(Saddle.class));
     for (Component c : every(tooth)) {
       assertThat(lay(among, c).component()).isEqualTo(c);
       Laid laid = lay(here, c);

@@ -113,8 +113,7 @@ class UpperConnectorTest {
 
   @Test
   void bordersSetByHandAreKept() {
-    ConnectorShape shape =
-        ConnectorShape.DEFAULT.withBorders(Optional.of(24.0), Optional.of(40.0));
+    ConnectorShape shape = ConnectorShape.DEFAULT.withBorders(Optional.of(24.0), Optional.of(40.0));
     Laid plate = laid(ConnectorForm.PALATAL_PLATE, shape);
     Path metal = plate.body().inside(MIDLINE).get(0);
     assertThat(metal.start().y()).isCloseTo(24, within(0.1));

@@ -68,11 +68,8 @@ class MouthPreparationsTest {
         c.with(
             c.lowerChart()
                 .with(
-                    Tooth.T46,
-                    ToothFindings.of(ToothStatus.TO_BE_EXTRACTED, GapDecision.REPLACED))
-                .with(
-                    Tooth.T35,
-                    Mouths.standing().withCondition(Optional.of(Condition.CARIOUS))));
+                    Tooth.T46, ToothFindings.of(ToothStatus.TO_BE_EXTRACTED, GapDecision.REPLACED))
+                .with(Tooth.T35, Mouths.standing().withCondition(Optional.of(Condition.CARIOUS))));
     List<Preparation> found =
         of(
             c,
@@ -80,9 +77,7 @@ class MouthPreparationsTest {
             iBar(),
             new ReciprocalArm(id("a"), Tooth.T35, Face.LINGUAL, End.DISTAL),
             new GuidePlate(id("p"), Tooth.T35, End.DISTAL));
-    assertThat(found)
-        .extracting(Preparation::stage)
-        .containsExactly(Preparation.Stage.values());
+    assertThat(found).extracting(Preparation::stage).containsExactly(Preparation.Stage.values());
   }
 
   @Test
@@ -192,8 +187,7 @@ class MouthPreparationsTest {
 
   @Test
   void nothing_is_prepared_on_a_tooth_that_does_not_stand() {
-    assertThat(
-            of(Mouths.lowerMissing(36), Rest.of(id("r"), Tooth.T36, RestSite.MESIAL_OCCLUSAL)))
+    assertThat(of(Mouths.lowerMissing(36), Rest.of(id("r"), Tooth.T36, RestSite.MESIAL_OCCLUSAL)))
         .isEmpty();
   }
 }

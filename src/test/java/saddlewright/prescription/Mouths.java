@@ -21,8 +21,7 @@ public final class Mouths {
     ArchChart chart = ArchChart.full(Arch.LOWER);
     for (int n : new int[] {38, 48}) {
       chart =
-          chart.with(
-              Tooth.of(n), ToothFindings.of(ToothStatus.MISSING, GapDecision.NOT_REPLACED));
+          chart.with(Tooth.of(n), ToothFindings.of(ToothStatus.MISSING, GapDecision.NOT_REPLACED));
     }
     for (int n : fdi) {
       chart = chart.with(Tooth.of(n), ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));

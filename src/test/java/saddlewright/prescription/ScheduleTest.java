@@ -135,9 +135,7 @@ class ScheduleTest {
   @Test
   void numbers_run_through_both_arches_so_that_each_is_unique_on_the_sheet() {
     Case c =
-        lower(
-            Mouths.lowerMissing(36),
-            Rest.of(id("same"), Tooth.T35, RestSite.DISTAL_OCCLUSAL));
+        lower(Mouths.lowerMissing(36), Rest.of(id("same"), Tooth.T35, RestSite.DISTAL_OCCLUSAL));
     c =
         c.with(
             c.upperDesign()
@@ -167,7 +165,8 @@ class ScheduleTest {
   void an_unknown_component_is_listed_and_never_dropped() {
     Case c =
         lower(
-            Case.blank("X"), new UnknownComponent(id("u-9"), "swing-lock gate", "{\"kind\":\"x\"}"));
+            Case.blank("X"),
+            new UnknownComponent(id("u-9"), "swing-lock gate", "{\"kind\":\"x\"}"));
     assertThat(lines(c))
         .containsExactly(
             "1 arch Unknown component of kind “swing-lock gate” (u-9): kept in the case, neither"

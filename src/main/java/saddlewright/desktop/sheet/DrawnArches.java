@@ -7,7 +7,9 @@ import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.layout.Layout;
 
-/** The drawings of the arches that were laid out last, so that only a changed arch is drawn anew. */
+/**
+ * The drawings of the arches that were laid out last, so that only a changed arch is drawn anew.
+ */
 final class DrawnArches {
   /** Both arches as they are, and one or two as they would be. */
   private static final int KEPT = 4;

@@ -31,6 +31,7 @@ import saddlewright.geometry.Point;
 /** Paints a drawing as a PNG image whose resolution is written into the file. */
 public final class PngPainter {
   private static final double MM_PER_INCH = 25.4;
+
   /** Keeps an image below some 400 million pixels, which is what a Java array can hold in RGB. */
   private static final double MAX_PIXELS = 3e8;
 
@@ -150,8 +151,7 @@ public final class PngPainter {
     return new Color(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255, (int) Math.round(opacity * 255));
   }
 
-  private static void writePng(BufferedImage image, int dpi, OutputStream out)
-      throws IOException {
+  private static void writePng(BufferedImage image, int dpi, OutputStream out) throws IOException {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
     IIOMetadata meta =
         writer.getDefaultImageMetadata(

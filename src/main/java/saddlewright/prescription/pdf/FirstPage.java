@@ -74,14 +74,32 @@ final class FirstPage {
     Tags tags = flow.tags();
     flow.gap(-2);
     flow.block(
-        tags.under(tags.document(), "H1"), Flow.SIDE, Flow.measure() - 70, KIND, Weight.BOLD, 16, Shade.INK);
+        tags.under(tags.document(), "H1"),
+        Flow.SIDE,
+        Flow.measure() - 70,
+        KIND,
+        Weight.BOLD,
+        16,
+        Shade.INK);
     flow.gap(3);
     String reference = c.reference().isBlank() ? "Case reference: ____________" : c.reference();
     flow.block(
-        tags.under(tags.document(), "P"), Flow.SIDE, Flow.measure(), reference, Weight.BOLD, 10.5, Shade.INK);
+        tags.under(tags.document(), "P"),
+        Flow.SIDE,
+        Flow.measure(),
+        reference,
+        Weight.BOLD,
+        10.5,
+        Shade.INK);
     if (!c.title().isBlank()) {
       flow.block(
-          tags.under(tags.document(), "P"), Flow.SIDE, Flow.measure(), c.title(), Weight.REGULAR, 10.5, Shade.INK);
+          tags.under(tags.document(), "P"),
+          Flow.SIDE,
+          Flow.measure(),
+          c.title(),
+          Weight.REGULAR,
+          10.5,
+          Shade.INK);
     }
     flow.gap(2);
     flow.block(
@@ -210,7 +228,13 @@ final class FirstPage {
   private void signature(double x, double top, double width) throws IOException {
     Sheet sheet = flow.sheet();
     sheet.begin(flow.tags().under(flow.tags().document(), "P"));
-    sheet.text(x + 5, top + 10.5, "Signature of the prescriber, and date", Weight.REGULAR, 7.5, Shade.QUIET);
+    sheet.text(
+        x + 5,
+        top + 10.5,
+        "Signature of the prescriber, and date",
+        Weight.REGULAR,
+        7.5,
+        Shade.QUIET);
     sheet.end();
     sheet.beginArtifact();
     sheet.box(x, top, width, SIGNATURE - 6, 0.8, Shade.INK);

@@ -21,10 +21,13 @@ final class Flow {
   static final double SMALL = 7.5;
   private static final double HEADING = 11.5;
   private static final double SUBHEADING = 9;
+
   /** Distance between base lines as a share of the size of the type. */
   private static final double LEADING = 1.32;
+
   /** Blocks of up to so many lines are not parted over two pages. */
   private static final int KEPT_TOGETHER = 14;
+
   /** Room that must be left below a heading for it to stay on the page. */
   private static final double AFTER_HEADING = 62;
 
@@ -118,7 +121,8 @@ final class Flow {
       sheet().end();
       y += 5;
     }
-    block(tags.under(tags.document(), "H2"), SIDE, measure(), words, Weight.BOLD, HEADING, Shade.INK);
+    block(
+        tags.under(tags.document(), "H2"), SIDE, measure(), words, Weight.BOLD, HEADING, Shade.INK);
     y += 3;
   }
 
@@ -126,7 +130,13 @@ final class Flow {
     need(SUBHEADING + AFTER_HEADING / 2);
     y += 4;
     block(
-        tags.under(tags.document(), "H3"), SIDE, measure(), words, Weight.BOLD, SUBHEADING, Shade.INK);
+        tags.under(tags.document(), "H3"),
+        SIDE,
+        measure(),
+        words,
+        Weight.BOLD,
+        SUBHEADING,
+        Shade.INK);
     y += 1;
   }
 
@@ -211,7 +221,8 @@ final class Flow {
     sheet().begin(cell.element());
     for (int i = from; i < to; i++) {
       double baseline = y + (i - from) * step + step / 2 + cell.size() * 0.345;
-      sheet().text(cell.x(), baseline, cell.lines().get(i), cell.weight(), cell.size(), cell.shade());
+      sheet()
+          .text(cell.x(), baseline, cell.lines().get(i), cell.weight(), cell.size(), cell.shade());
     }
     sheet().end();
   }

@@ -7,11 +7,11 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import org.apache.pdfbox.cos.COSDictionary;
 import saddlewright.casefile.Case;
 
 /** Title, language and dates of the file; fixed by the case and the day, so that bytes repeat. */
@@ -40,8 +40,7 @@ final class Metadata {
     catalog.setViewerPreferences(viewer);
     PDMetadata xmp =
         new PDMetadata(
-            document,
-            new ByteArrayInputStream(xmp(title, date).getBytes(StandardCharsets.UTF_8)));
+            document, new ByteArrayInputStream(xmp(title, date).getBytes(StandardCharsets.UTF_8)));
     catalog.setMetadata(xmp);
     document.setDocumentId((long) (title + date).hashCode());
   }

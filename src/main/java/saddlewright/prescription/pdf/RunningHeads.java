@@ -30,13 +30,19 @@ final class RunningHeads {
             SIZE,
             Shade.QUIET);
         s.textEnding(
-            right, head, "Teeth by " + notation + "  ·  " + page, Weight.REGULAR, SIZE, Shade.QUIET);
+            right,
+            head,
+            "Teeth by " + notation + "  ·  " + page,
+            Weight.REGULAR,
+            SIZE,
+            Shade.QUIET);
         s.rule(Flow.SIDE, head + 4, right, 0.6, Shade.RULE);
       }
       double foot = s.height() - 10 * Sheet.MM;
       s.rule(Flow.SIDE, foot - 9, right, 0.6, Shade.RULE);
       s.text(Flow.SIDE, foot, Cautions.LINE, Weight.REGULAR, FOOT_SIZE, Shade.QUIET);
-      String tail = (ref.isEmpty() ? "" : shortened(ref, FOOT_SIZE, 60 * Sheet.MM) + "  ·  ") + page;
+      String tail =
+          (ref.isEmpty() ? "" : shortened(ref, FOOT_SIZE, 60 * Sheet.MM) + "  ·  ") + page;
       s.textEnding(right, foot + 9, tail, Weight.REGULAR, FOOT_SIZE, Shade.QUIET);
       s.end();
     }
@@ -48,8 +54,7 @@ final class RunningHeads {
       return words;
     }
     int end = words.length();
-    while (end > 0
-        && TypeFace.width(words.substring(0, end) + "…", Weight.REGULAR, size) > width) {
+    while (end > 0 && TypeFace.width(words.substring(0, end) + "…", Weight.REGULAR, size) > width) {
       end = words.offsetByCodePoints(end, -1);
     }
     return words.substring(0, end).strip() + "…";

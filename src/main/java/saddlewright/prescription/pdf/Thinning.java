@@ -26,8 +26,7 @@ final class Thinning {
     return out;
   }
 
-  private static void keep(
-      List<Point> points, int from, int to, double tolerance, BitSet kept) {
+  private static void keep(List<Point> points, int from, int to, double tolerance, BitSet kept) {
     int farthest = -1;
     double most = tolerance;
     for (int i = from + 1; i < to; i++) {

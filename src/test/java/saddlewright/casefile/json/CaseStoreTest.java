@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import saddlewright.casefile.Case;
 import saddlewright.casefile.AtomicFile;
+import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseFileException.Kind;
 

@@ -189,8 +189,18 @@ class PrescriptionPdfTest {
             .withIdentity("R-" + "0123456789".repeat(12), "A title " + word, "")
             .with(
                 new PrescriptionDetails(
-                    word, paragraph, word, "2026-11-02", "when the moon is full", word, word, word,
-                    word, paragraph, paragraph, paragraph));
+                    word,
+                    paragraph,
+                    word,
+                    "2026-11-02",
+                    "when the moon is full",
+                    word,
+                    word,
+                    word,
+                    word,
+                    paragraph,
+                    paragraph,
+                    paragraph));
     Assessment a = Assessment.of(c);
     List<Report.Entry> entries = new ArrayList<>();
     for (int i = 0; i < 60; i++) {
@@ -200,7 +210,9 @@ class PrescriptionPdfTest {
               Severity.SHOULD,
               Arch.LOWER,
               List.of(Subject.of(Tooth.T35)),
-              "35: finding number " + i + " is as long as findings come, and then a little longer"
+              "35: finding number "
+                  + i
+                  + " is as long as findings come, and then a little longer"
                   + " still, so that it needs two lines at least (1 against 2).",
               new Comparison("1", "2"),
               List.of());
@@ -211,12 +223,12 @@ class PrescriptionPdfTest {
               waived ? Report.State.WAIVED : Report.State.OPEN,
               waived
                   ? Optional.of(
-                      new Waiver(f.key(), "Agreed, see note " + i + ".", "prescriber", DAY, "1 / 2"))
+                      new Waiver(
+                          f.key(), "Agreed, see note " + i + ".", "prescriber", DAY, "1 / 2"))
                   : Optional.empty()));
     }
     byte[] bytes =
-        PrescriptionPdf.toBytes(
-            new Assessment(c, a.upper(), a.lower(), new Report(entries)), DAY);
+        PrescriptionPdf.toBytes(new Assessment(c, a.upper(), a.lower(), new Report(entries)), DAY);
     String words = PrintedPage.packed(bytes);
     assertThat(words).contains(word, "whenthemoonisfull");
     for (int i = 0; i < 60; i++) {
@@ -238,8 +250,7 @@ class PrescriptionPdfTest {
     Case c =
         Mouths.lowerMissing(36)
             .withIdentity("Ž-1", "Łódź – Ångström, Čapková: žluťoučký kůň; e\u0301té 漢 🦷", "");
-    assertThat(PrintedPage.packed(print(c)))
-        .contains("Łódź–Ångström,Čapková:žluťoučkýkůň;été□□");
+    assertThat(PrintedPage.packed(print(c))).contains("Łódź–Ångström,Čapková:žluťoučkýkůň;été□□");
   }
 
   /** Crowns of 14 mm throughout make an arch that A4 cannot hold at true scale. */
@@ -250,8 +261,7 @@ class PrescriptionPdfTest {
       lower =
           lower.with(
               t,
-              Mouths.standing()
-                  .withCrown(Optional.empty(), Optional.of(15.0), Optional.of(15.0)));
+              Mouths.standing().withCrown(Optional.empty(), Optional.of(15.0), Optional.of(15.0)));
     }
     Case c = Case.blank("BIG").with(lower);
     c =
@@ -268,8 +278,7 @@ class PrescriptionPdfTest {
     try (PDDocument d = PrintedPage.read(print(c))) {
       boolean bar = false;
       for (PDPage p : d.getPages()) {
-        bar |=
-            PrintedPage.levelLines(p).stream().anyMatch(l -> Math.abs(l - TWENTY_MM) < 0.02);
+        bar |= PrintedPage.levelLines(p).stream().anyMatch(l -> Math.abs(l - TWENTY_MM) < 0.02);
       }
       assertThat(bar).isTrue();
       assertNothingCutOff(d);

@@ -30,7 +30,8 @@ class WrapTest {
 
   @Property(tries = 200)
   void no_line_is_wider_than_its_column_and_no_letter_is_lost(
-      @ForAll @StringLength(max = 80) String text, @ForAll @DoubleRange(min = 20, max = 300) double width) {
+      @ForAll @StringLength(max = 80) String text,
+      @ForAll @DoubleRange(min = 20, max = 300) double width) {
     List<String> lines = lines(text, width);
     assertThat(lines).allMatch(l -> TypeFace.width(l, Weight.REGULAR, 10) <= width);
     assertThat(PrintedPage.packed(String.join("", lines)))
