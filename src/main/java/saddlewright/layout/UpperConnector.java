@@ -185,8 +185,8 @@ final class UpperConnector {
 
   private Laid measured(Region raw, Path ahead, Path behind) {
     Region body =
-        Tongue.with(ground, connector.span(), raw.rounded(1.2), TONGUE_WIDTH, Face.LINGUAL)
-            .filleted(2)
+        Tongue.with(ground, connector.span(), raw.rounded(2), TONGUE_WIDTH, Face.LINGUAL)
+            .filleted(3)
             .simplified(0.02);
     if (body.isEmpty()) {
       body = raw;
