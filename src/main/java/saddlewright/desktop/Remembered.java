@@ -14,7 +14,8 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
 /**
- * What the window remembers from one start to the next, in plain files of the user's configuration folder.
+ * What the window remembers from one start to the next, in plain files of the user's configuration
+ * folder.
  */
 final class Remembered {
   private static final int MOST = 10;
