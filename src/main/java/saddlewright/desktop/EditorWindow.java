@@ -23,6 +23,7 @@ import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.panels.ToolStrip;
 import saddlewright.desktop.panels.ViewChoice;
 import saddlewright.desktop.sheet.SheetPane;
+import saddlewright.desktop.sheet.SheetType;
 import saddlewright.desktop.tools.ToolBox;
 
 /** The window of the editor, put together. */
@@ -52,6 +53,7 @@ public final class EditorWindow {
     this.files = new CaseFiles(table, remembered);
     files.setWindow(stage);
     root.getStyleClass().add("editor");
+    root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
     root.setTop(
         new Menus(table, tools, files, remembered, sheet, this::quit, new HelpPages(stage)));
     WelcomePage welcome = new WelcomePage(files, remembered);

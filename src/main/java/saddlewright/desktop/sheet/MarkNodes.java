@@ -1,7 +1,5 @@
 package saddlewright.desktop.sheet;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
@@ -16,8 +14,6 @@ import javafx.scene.shape.Path;
 import javafx.scene.shape.PathElement;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
-import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import javafx.scene.transform.Scale;
 import saddlewright.drawing.Ink;
@@ -30,8 +26,6 @@ import saddlewright.geometry.Point;
 final class MarkNodes {
   /** Type is set this much larger and scaled down, since the toolkit rounds small type sizes. */
   private static final double TYPE_SCALE = 10;
-
-  private static final String FAMILY = family();
 
   private final Palette palette;
 
@@ -109,7 +103,7 @@ final class MarkNodes {
 
   private Node label(Mark.Label l) {
     Text text = new Text(l.text());
-    text.setFont(font(l.bold(), l.size() * TYPE_SCALE));
+    text.setFont(SheetType.font(l.bold(), l.size() * TYPE_SCALE));
     text.setFill(colour(l.ink()));
     text.setTextOrigin(VPos.BASELINE);
     double width = text.getLayoutBounds().getWidth() / TYPE_SCALE;
@@ -125,25 +119,6 @@ final class MarkNodes {
     text.setLayoutY(l.at().y() + 0.345 * l.size());
     text.setAccessibleRole(AccessibleRole.TEXT);
     return text;
-  }
-
-  private static Font font(boolean bold, double size) {
-    return Font.font(FAMILY, bold ? FontWeight.BOLD : FontWeight.NORMAL, size);
-  }
-
-  /** Loads the type face of the sheet; where that fails the platform's own stands in. */
-  private static String family() {
-    String family = Font.getDefault().getFamily();
-    for (String weight : List.of("Regular", "Bold")) {
-      String resource = "/liberation/LiberationSans-" + weight + ".ttf";
-      try (InputStream in = MarkNodes.class.getResourceAsStream(resource)) {
-        Font font = in == null ? null : Font.loadFont(in, TYPE_SCALE);
-        family = font == null ? family : font.getFamily();
-      } catch (IOException e) {
-        return family;
-      }
-    }
-    return family;
   }
 
   static void add(Path path, List<Point> points, boolean closed) {
