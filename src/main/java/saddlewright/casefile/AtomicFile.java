@@ -87,12 +87,14 @@ public final class AtomicFile {
     return "the disk reports \"" + reason + "\". Save it elsewhere.";
   }
 
-  private static String nameOf(Path file) {
+  /** The last name of a path, as sentences call the file. */
+  public static String nameOf(Path file) {
     Path name = file.getFileName();
     return name == null ? file.toString() : name.toString();
   }
 
-  private static Path folderOf(Path file) {
+  /** The folder that holds a file; for a root, the root itself. */
+  public static Path folderOf(Path file) {
     Path folder = file.toAbsolutePath().getParent();
     return folder == null ? file.toAbsolutePath() : folder;
   }

@@ -6,10 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
-import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Pane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -50,13 +48,7 @@ class CaseOnTheDeskTest {
       w.settle();
     }
     assertThat(demos.getChildren()).hasSize(12);
-    WritableImage picture = w.picture();
-    int width = (int) picture.getWidth();
-    long colours =
-        IntStream.range(0, width * (int) picture.getHeight())
-            .map(i -> picture.getPixelReader().getArgb(i % width, i / width))
-            .distinct()
-            .count();
+    long colours = OnStage.coloursOf(w.picture());
     assertThat(colours).as("a drawing and text, not a blank page").isGreaterThan(100);
 
     OnStage.run(

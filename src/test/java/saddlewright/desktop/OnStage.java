@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -66,6 +68,15 @@ final class OnStage implements AutoCloseable {
           }
         });
     return result.get(60, TimeUnit.SECONDS);
+  }
+
+  /** How many colours a picture holds: one for a blank page, many for a drawing and text. */
+  static long coloursOf(WritableImage image) {
+    int width = (int) image.getWidth();
+    return IntStream.range(0, width * (int) image.getHeight())
+        .map(i -> image.getPixelReader().getArgb(i % width, i / width))
+        .distinct()
+        .count();
   }
 
   /** Waits until what was put off has run. */
@@ -227,7 +238,7 @@ final class OnStage implements AutoCloseable {
   }
 
   /** A picture of the window. */
-  javafx.scene.image.WritableImage picture() throws Exception {
+  WritableImage picture() throws Exception {
     return run(() -> stage.getScene().snapshot(null));
   }
 

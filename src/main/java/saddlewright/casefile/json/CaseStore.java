@@ -21,7 +21,7 @@ public final class CaseStore {
    * @throws CaseFileException when the file cannot be read or holds no lawful case
    */
   public static Case load(Path file) throws CaseFileException {
-    String name = nameOf(file);
+    String name = AtomicFile.nameOf(file);
     if (Files.isDirectory(file)) {
       throw unreadable(name + " is a folder, not a case file. Choose a file inside it.", null);
     }
@@ -31,7 +31,11 @@ public final class CaseStore {
       bytes = in.readNBytes(CaseCodec.MAX_BYTES + 1);
     } catch (NoSuchFileException e) {
       throw unreadable(
-          name + " does not exist. Check the name and the folder, " + folderOf(file) + ".", e);
+          name
+              + " does not exist. Check the name and the folder, "
+              + AtomicFile.folderOf(file)
+              + ".",
+          e);
     } catch (AccessDeniedException e) {
       throw unreadable(name + " may not be read. Ask its owner for permission, or open a copy.", e);
     } catch (IOException e) {
@@ -55,23 +59,13 @@ public final class CaseStore {
     if (bytes.length > CaseCodec.MAX_BYTES) {
       throw new CaseFileException(
           Kind.NOT_SAVED,
-          nameOf(file)
+          AtomicFile.nameOf(file)
               + " was not saved: the case is larger than "
               + CaseCodec.MAX_BYTES / 1_000_000
               + " MB and could not be opened again. Shorten its texts.",
           null);
     }
     writer.save(file, bytes);
-  }
-
-  private static String nameOf(Path file) {
-    Path name = file.getFileName();
-    return name == null ? file.toString() : name.toString();
-  }
-
-  private static Path folderOf(Path file) {
-    Path folder = file.toAbsolutePath().getParent();
-    return folder == null ? file.toAbsolutePath() : folder;
   }
 
   private static CaseFileException unreadable(String sentences, Throwable cause) {
