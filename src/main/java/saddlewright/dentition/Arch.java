@@ -9,4 +9,8 @@ public enum Arch {
   public String code() {
     return this == UPPER ? "upper" : "lower";
   }
+
+  public Arch opposite() {
+    return this == UPPER ? LOWER : UPPER;
+  }
 }

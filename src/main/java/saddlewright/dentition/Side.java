@@ -8,4 +8,9 @@ public enum Side {
   public Side opposite() {
     return this == RIGHT ? LEFT : RIGHT;
   }
+
+  /** The word for it in files and sentences: "right" or "left". */
+  public String code() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
 }

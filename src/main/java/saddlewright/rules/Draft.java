@@ -3,6 +3,7 @@ package saddlewright.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 
@@ -12,11 +13,13 @@ public final class Draft {
   private final String name;
   private final List<Subject> subjects;
   private final List<Remedy> remedies = new ArrayList<>();
+  private final Consumer<Finding> verdict;
   private Severity severity;
   private String fact = "";
   private Comparison comparison = new Comparison("", "");
 
-  Draft(Claim claim, String name, List<Subject> subjects) {
+  Draft(Claim claim, String name, List<Subject> subjects, Consumer<Finding> verdict) {
+    this.verdict = verdict;
     this.claim = claim;
     this.name = name;
     this.subjects = List.copyOf(subjects);
@@ -47,6 +50,7 @@ public final class Draft {
     return this;
   }
 
+  /** Adds the finding to the verdict. */
   public Finding done() {
     String sentence =
         name.substring(0, 1).toUpperCase(Locale.ROOT)
@@ -58,7 +62,10 @@ public final class Draft {
             + " against "
             + comparison.required()
             + ")";
-    return new Finding(
-        claim.id(), severity, subjects.get(0).arch(), subjects, sentence, comparison, remedies);
+    Finding done =
+        new Finding(
+            claim.id(), severity, subjects.get(0).arch(), subjects, sentence, comparison, remedies);
+    verdict.accept(done);
+    return done;
   }
 }

@@ -9,7 +9,7 @@ import saddlewright.design.Subject;
  * What a rule has to say of a design.
  *
  * @param ruleId the rule, such as "saddle-supported-at-both-ends"
- * @param severity how much it weighs
+ * @param severity how much it weighs in the school that judges
  * @param arch the arch it concerns
  * @param subjects what it is about, the chief one first; never empty
  * @param sentence one plain sentence: subject: fact (actual against required)
@@ -31,6 +31,13 @@ public record Finding(
     if (subjects.isEmpty()) {
       throw new IllegalArgumentException("a finding needs a subject");
     }
+  }
+
+  /** The same finding of another weight. */
+  public Finding weighing(Severity other) {
+    return other == severity
+        ? this
+        : new Finding(ruleId, other, arch, subjects, sentence, comparison, remedies);
   }
 
   /** Identity of the finding: its rule and subjects, never its text. */

@@ -32,5 +32,9 @@ public final class Literature {
       "teaching notes on the requirements of a clasp unit, agreeing with McCracken";
   public static final String EXAM_NOTES = "North American board examination notes";
 
+  public static final String OWALL =
+      "Öwall, Budtz-Jörgensen et al., Removable partial denture design: a need to focus on hygienic"
+          + " principles, Int J Prosthodont 2002;15:371-378";
+
   private Literature() {}
 }

@@ -2,15 +2,33 @@ package saddlewright.rules;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import saddlewright.chart.ChartField;
+import saddlewright.design.Subject;
 
 /**
- * The findings of a case with the waivers that answer them, gravest first.
+ * What the rule book has to say of a case, with the waivers that answer it.
  *
- * @param entries all findings, waived or not
+ * @param entries all findings, gravest first, waived or not
+ * @param questions what could not be judged, by the value that is wanting
+ * @param credits what the design does for the rules: its own argument, by subject
+ * @param tally how many rules were judged, wait, or do not apply
+ * @param unneededWaivers waivers that answer no finding any more
  */
-public record Report(List<Entry> entries) {
+public record Report(
+    List<Entry> entries,
+    List<OpenQuestion> questions,
+    List<Credit> credits,
+    Tally tally,
+    List<Waiver> unneededWaivers) {
+
   /** Whether a finding still stands. */
   public enum State {
     OPEN,
@@ -28,31 +46,95 @@ public record Report(List<Entry> entries) {
 
   public Report {
     entries = List.copyOf(entries);
+    questions = List.copyOf(questions);
+    credits = List.copyOf(credits);
+    unneededWaivers = List.copyOf(unneededWaivers);
   }
 
   /** Judges both arches by the whole rule book; waivers do not answer a hard stop. */
   public static Report of(List<Situation> arches, List<Waiver> waivers) {
-    List<Entry> out = new ArrayList<>();
-    for (Situation s : arches) {
-      for (Rule rule : RuleBook.rules()) {
-        for (Finding f : rule.judge(s)) {
-          out.add(
-              rule.isHardStop() ? new Entry(f, State.OPEN, Optional.empty()) : entry(f, waivers));
-        }
+    List<Entry> entries = new ArrayList<>();
+    List<Question> questions = new ArrayList<>();
+    List<Credit> credits = new ArrayList<>();
+    int judged = 0;
+    int unanswered = 0;
+    int notApplicable = 0;
+    int notTaught = 0;
+    for (Rule rule : RuleBook.rules()) {
+      boolean taught = false;
+      boolean applies = false;
+      boolean asks = false;
+      for (Situation s : arches) {
+        Verdict v = rule.judge(s);
+        taught |= s.profile().teaches(rule);
+        applies |= v.applies();
+        asks |= !v.questions().isEmpty();
+        v.findings().forEach(f -> entries.add(entry(rule, f, waivers)));
+        questions.addAll(v.questions());
+        credits.addAll(v.credits());
+      }
+      if (!taught) {
+        notTaught++;
+      } else if (asks) {
+        unanswered++;
+      } else if (applies) {
+        judged++;
+      } else {
+        notApplicable++;
       }
     }
-    out.sort(
+    entries.sort(
         Comparator.comparing((Entry e) -> e.finding().severity())
             .thenComparing(e -> e.finding().arch())
             .thenComparing(e -> e.finding().key()));
-    return new Report(out);
+    return new Report(
+        entries,
+        byField(questions),
+        credits,
+        new Tally(judged, unanswered, notApplicable, notTaught),
+        unneeded(entries, waivers));
   }
 
-  private static Entry entry(Finding f, List<Waiver> waivers) {
-    Optional<Waiver> w = waivers.stream().filter(x -> x.findingKey().equals(f.key())).findFirst();
+  private static Entry entry(Rule rule, Finding f, List<Waiver> waivers) {
+    if (rule.isHardStop()) {
+      return new Entry(f, State.OPEN, Optional.empty());
+    }
+    Optional<Waiver> w =
+        waivers.stream()
+            .filter(x -> RuleBook.currentKey(x.findingKey()).equals(f.key()))
+            .findFirst();
     State state =
         w.map(x -> x.facts().equals(f.facts()) ? State.WAIVED : State.STALE).orElse(State.OPEN);
     return new Entry(f, state, w);
+  }
+
+  private static List<Waiver> unneeded(List<Entry> entries, List<Waiver> waivers) {
+    Set<Waiver> used = new HashSet<>();
+    entries.forEach(e -> e.waiver().ifPresent(used::add));
+    return waivers.stream().filter(w -> !used.contains(w)).toList();
+  }
+
+  /** One question for each value that is wanting, whoever asks for it. */
+  private static List<OpenQuestion> byField(List<Question> questions) {
+    Map<ChartField, List<Question>> byField = new LinkedHashMap<>();
+    questions.forEach(q -> byField.computeIfAbsent(q.field(), f -> new ArrayList<>()).add(q));
+    List<OpenQuestion> out = new ArrayList<>();
+    byField.forEach(
+        (field, asked) -> {
+          Set<String> rules = new TreeSet<>();
+          Set<Subject> subjects = new LinkedHashSet<>();
+          asked.forEach(
+              q -> {
+                rules.add(q.ruleId());
+                subjects.addAll(q.subjects());
+              });
+          out.add(new OpenQuestion(field, List.copyOf(rules), List.copyOf(subjects)));
+        });
+    out.sort(
+        Comparator.comparing((OpenQuestion q) -> q.field().arch())
+            .thenComparing(q -> q.field().kind())
+            .thenComparing(q -> q.field().key()));
+    return out;
   }
 
   public List<Finding> standing() {
@@ -61,5 +143,10 @@ public record Report(List<Entry> entries) {
 
   public long count(Severity severity) {
     return standing().stream().filter(f -> f.severity() == severity).count();
+  }
+
+  /** The lines of the design's own argument that belong to one subject. */
+  public List<Credit> creditsOf(Subject subject) {
+    return credits.stream().filter(c -> c.subject().equals(subject)).toList();
   }
 }

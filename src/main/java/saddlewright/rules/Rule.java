@@ -8,8 +8,18 @@ public interface Rule {
   /** The claim with its id, severity and source. */
   Claim stated();
 
-  /** What is wrong with this design by this rule; empty when nothing is, or it does not apply. */
-  List<Finding> judge(Situation situation);
+  /** Says everything that the rule has to say of this design; it changes nothing else. */
+  void weigh(Situation situation, Judging on);
+
+  /** The verdict of the rule, weighed as the school of the situation weighs it. */
+  default Verdict judge(Situation situation) {
+    if (!situation.profile().teaches(this)) {
+      return Verdict.NOT_APPLICABLE;
+    }
+    Judging on = new Judging(stated(), situation.profile());
+    weigh(situation, on);
+    return on.verdict();
+  }
 
   /** Stable id in kebab case, the class name in other letters; also names its page. */
   default String id() {
@@ -35,13 +45,8 @@ public interface Rule {
     return false;
   }
 
-  /**
-   * Begins a finding.
-   *
-   * @param name of its chief subject, as the sentence begins
-   * @param subjects what it is about, the chief one first
-   */
+  /** Begins a finding that is handed on by the rule itself. */
   default Draft finding(String name, Subject... subjects) {
-    return new Draft(stated(), name, List.of(subjects));
+    return new Draft(stated(), name, List.of(subjects), f -> {});
   }
 }

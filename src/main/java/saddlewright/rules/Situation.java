@@ -9,29 +9,47 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
 import saddlewright.layout.Layout;
 
-/** All that a rule may look at for one arch, frozen. */
+/**
+ * All that a rule may look at for one arch, frozen.
+ *
+ * @param chart what was found in the mouth
+ * @param opposing the chart of the other arch
+ * @param classification class of the arch
+ * @param form where teeth and landmarks lie
+ * @param design the components
+ * @param layout where the components lie
+ * @param profile the school that judges
+ */
 public record Situation(
     ArchChart chart,
+    ArchChart opposing,
     Classification classification,
     ArchForm form,
     ArchDesign design,
     Layout layout,
     Profile profile) {
 
-  /** Derives everything from a chart and a design. */
-  public static Situation of(ArchChart chart, ArchDesign design, Profile profile) {
-    return of(Layout.of(ArchForm.of(chart), design), profile);
+  /** Derives everything from the charts and a design. */
+  public static Situation of(
+      ArchChart chart, ArchChart opposing, ArchDesign design, Profile profile) {
+    return of(Layout.of(ArchForm.of(chart), design), opposing, profile);
   }
 
-  /** The situation after an edit; the arch form is taken over where the chart did not change. */
-  public Situation next(ArchChart nextChart, ArchDesign nextDesign) {
+  /** The situation after an edit; what did not change is taken over. */
+  public Situation next(
+      ArchChart nextChart, ArchChart nextOpposing, ArchDesign nextDesign, Profile nextProfile) {
     if (!nextChart.equals(chart)) {
-      return of(nextChart, nextDesign, profile);
+      return of(nextChart, nextOpposing, nextDesign, nextProfile);
     }
-    return nextDesign.equals(design) ? this : of(layout.redesigned(nextDesign), profile);
+    if (!nextDesign.equals(design)) {
+      return of(layout.redesigned(nextDesign), nextOpposing, nextProfile);
+    }
+    return nextOpposing.equals(opposing) && nextProfile.equals(profile)
+        ? this
+        : new Situation(chart, nextOpposing, classification, form, design, layout, nextProfile);
   }
 
-  private static Situation of(Layout layout, Profile profile) {
+  private static Situation of(Layout layout, ArchChart opposing, Profile profile) {
     ArchChart chart = layout.form().chart();
     ArchDesign design = layout.design();
     Classification c =
@@ -40,7 +58,7 @@ public record Situation(
             Tooth.in(chart.arch()).stream()
                 .filter(design::usesAsAbutment)
                 .collect(Collectors.toSet()));
-    return new Situation(chart, c, layout.form(), design, layout, profile);
+    return new Situation(chart, opposing, c, layout.form(), design, layout, profile);
   }
 
   public Arch arch() {

@@ -79,14 +79,25 @@ public final class ArbitraryCharts {
             Combinators.combine(maybe(number(0, 20)), maybe(number(2, 16)), maybe(number(2, 16)))
                 .as((h, w, d) -> ToothFindings.STANDING.withCrown(h, w, d)),
             undercuts,
-            clearances)
+            clearances,
+            Combinators.combine(
+                    maybe(number(0.1, 10)), maybe(number(0, 30)), Arbitraries.of(true, false))
+                .as(
+                    (ratio, space, doubtful) ->
+                        ToothFindings.STANDING
+                            .withCrownRoot(ratio)
+                            .withSaddleSpace(space)
+                            .withDoubtful(doubtful)))
         .as(
-            (f, mobility, bone, condition, crown, u, c) -> {
+            (f, mobility, bone, condition, crown, u, c, outlook) -> {
               ToothFindings out =
                   f.withMobility(mobility)
                       .withBoneSupport(bone)
                       .withCondition(condition)
-                      .withCrown(crown.crownHeight(), crown.mesiodistal(), crown.buccolingual());
+                      .withCrown(crown.crownHeight(), crown.mesiodistal(), crown.buccolingual())
+                      .withCrownRoot(outlook.crownRoot())
+                      .withSaddleSpace(outlook.saddleSpace())
+                      .withDoubtful(outlook.doubtful());
               for (Map.Entry<Zone, Undercut> e : u.entrySet()) {
                 out = out.withUndercut(e.getKey(), Optional.of(e.getValue()));
               }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import saddlewright.chart.ArchChart;
+import saddlewright.chart.Condition;
 import saddlewright.chart.GapDecision;
 import saddlewright.chart.SoftTissues;
 import saddlewright.chart.Tilt;
@@ -38,11 +39,14 @@ import saddlewright.layout.Measure;
 /** Designs for tests, written as one would dictate them. */
 public final class Designs {
   private ArchChart chart;
+  private ArchChart opposing;
+  private Profile profile = Profile.UK_TEACHING;
   private final List<Component> components = new ArrayList<>();
   private UnaryOperator<Layout> lie = UnaryOperator.identity();
 
   private Designs(Arch arch) {
     chart = ArchChart.full(arch);
+    opposing = ArchChart.full(arch.opposite());
   }
 
   public static Designs upper() {
@@ -147,6 +151,45 @@ public final class Designs {
 
   public Designs tilted(int tooth, Tilt tilt) {
     return chart(new int[] {tooth}, f -> f.withTilt(Optional.of(tilt), Optional.of(18.0)));
+  }
+
+  public Designs condition(int tooth, Condition found) {
+    return chart(new int[] {tooth}, f -> f.withCondition(Optional.of(found)));
+  }
+
+  public Designs boneSupport(int tooth, double percent) {
+    return chart(new int[] {tooth}, f -> f.withBoneSupport(Optional.of(percent)));
+  }
+
+  public Designs crownRoot(int tooth, double ratio) {
+    return chart(new int[] {tooth}, f -> f.withCrownRoot(Optional.of(ratio)));
+  }
+
+  public Designs crownHeight(double mm, int... teeth) {
+    return chart(teeth, f -> f.withCrown(Optional.of(mm), f.mesiodistal(), f.buccolingual()));
+  }
+
+  public Designs doubtful(int... teeth) {
+    return chart(teeth, f -> f.withDoubtful(true));
+  }
+
+  public Designs visible(int... teeth) {
+    return chart(teeth, f -> f.withVisible(true));
+  }
+
+  public Designs saddleSpace(double mm, int... teeth) {
+    return chart(teeth, f -> f.withSaddleSpace(Optional.of(mm)));
+  }
+
+  /** Changes the chart of the other arch. */
+  public Designs opposing(UnaryOperator<ArchChart> change) {
+    opposing = change.apply(opposing);
+    return this;
+  }
+
+  public Designs judgedBy(Profile school) {
+    profile = school;
+    return this;
   }
 
   public Designs mobile(int tooth, int grade) {
@@ -295,8 +338,14 @@ public final class Designs {
   }
 
   public Situation situation() {
-    Situation s = Situation.of(chart, design(), Profile.UK_TEACHING);
+    Situation s = Situation.of(chart, opposing, design(), profile);
     return new Situation(
-        s.chart(), s.classification(), s.form(), s.design(), lie.apply(s.layout()), s.profile());
+        s.chart(),
+        s.opposing(),
+        s.classification(),
+        s.form(),
+        s.design(),
+        lie.apply(s.layout()),
+        s.profile());
   }
 }

@@ -18,7 +18,7 @@ class ReportTest {
   }
 
   private static Waiver waiverFor(Situation s, String rule) {
-    Finding f = RuleBook.find(rule).orElseThrow().judge(s).get(0);
+    Finding f = RuleBook.find(rule).orElseThrow().judge(s).findings().get(0);
     return new Waiver(f.key(), "measured again at the chairside", "prescriber", DAY, f.facts());
   }
 

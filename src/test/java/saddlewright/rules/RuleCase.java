@@ -9,14 +9,29 @@ import java.util.Map;
  * @param rule the rule
  * @param firing by what was done to the design
  * @param quiet by why there is nothing to say
+ * @param asking by what was not charted
+ * @param upholding by what answers the rule
  */
-record RuleCase(Rule rule, Map<String, Firing> firing, Map<String, Situation> quiet) {
+record RuleCase(
+    Rule rule,
+    Map<String, Firing> firing,
+    Map<String, Situation> quiet,
+    Map<String, Spoken> asking,
+    Map<String, Spoken> upholding) {
 
   /** A faulty design and the sentence of its first finding; # stands for a measured number. */
   record Firing(Situation situation, Severity severity, String sentence) {}
 
+  /** A design and the words that the rule has for it; # stands for a measured number. */
+  record Spoken(Situation situation, String words) {}
+
   static RuleCase of(Rule rule) {
-    return new RuleCase(rule, new LinkedHashMap<>(), new LinkedHashMap<>());
+    return new RuleCase(
+        rule,
+        new LinkedHashMap<>(),
+        new LinkedHashMap<>(),
+        new LinkedHashMap<>(),
+        new LinkedHashMap<>());
   }
 
   /** Fires with the rule's own severity. */
@@ -26,6 +41,18 @@ record RuleCase(Rule rule, Map<String, Firing> firing, Map<String, Situation> qu
 
   RuleCase fires(String name, Designs design, Severity severity, String sentence) {
     firing.put(name, new Firing(design.situation(), severity, sentence));
+    return this;
+  }
+
+  /** Cannot be judged; the words name the wanting value, such as "lingual sulcus depth at 31". */
+  RuleCase asks(String name, Designs design, String field) {
+    asking.put(name, new Spoken(design.situation(), field));
+    return this;
+  }
+
+  /** Is answered, by a credit in these words. */
+  RuleCase upholds(String name, Designs design, String credit) {
+    upholding.put(name, new Spoken(design.situation(), credit));
     return this;
   }
 

@@ -38,7 +38,8 @@ class RuleCasesTest {
                             dynamicTest(
                                 c.rule().id() + " fires: " + e.getKey(),
                                 () -> {
-                                  List<Finding> found = c.rule().judge(e.getValue().situation());
+                                  List<Finding> found =
+                                      c.rule().judge(e.getValue().situation()).findings();
                                   assertThat(found).isNotEmpty();
                                   assertThat(found.get(0).sentence())
                                       .matches(pattern(e.getValue().sentence()));
@@ -65,7 +66,43 @@ class RuleCasesTest {
                         e ->
                             dynamicTest(
                                 c.rule().id() + " is quiet: " + e.getKey(),
-                                () -> assertThat(c.rule().judge(e.getValue())).isEmpty())));
+                                () ->
+                                    assertThat(c.rule().judge(e.getValue()).findings())
+                                        .isEmpty())));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> asks_for_what_is_not_charted() {
+    return all().stream()
+        .flatMap(
+            c ->
+                c.asking().entrySet().stream()
+                    .map(
+                        e ->
+                            dynamicTest(
+                                c.rule().id() + " asks: " + e.getKey(),
+                                () ->
+                                    assertThat(c.rule().judge(e.getValue().situation()).questions())
+                                        .extracting(q -> q.field().words())
+                                        .contains(e.getValue().words()))));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> credits_what_answers_it() {
+    return all().stream()
+        .flatMap(
+            c ->
+                c.upholding().entrySet().stream()
+                    .map(
+                        e ->
+                            dynamicTest(
+                                c.rule().id() + " is upheld: " + e.getKey(),
+                                () ->
+                                    assertThat(c.rule().judge(e.getValue().situation()).credits())
+                                        .anySatisfy(
+                                            x ->
+                                                assertThat(x.words())
+                                                    .matches(pattern(e.getValue().words()))))));
   }
 
   @TestFactory
@@ -75,7 +112,7 @@ class RuleCasesTest {
       c.firing()
           .forEach(
               (name, f) -> {
-                for (Finding finding : c.rule().judge(f.situation())) {
+                for (Finding finding : c.rule().judge(f.situation()).findings()) {
                   for (Remedy remedy : finding.remedies()) {
                     out.add(
                         dynamicTest(
@@ -89,8 +126,9 @@ class RuleCasesTest {
   }
 
   private static void cures(Rule rule, Situation s, Finding finding, Remedy remedy) {
-    Situation after = Situation.of(s.chart(), remedy.edit().applyTo(s.design()), s.profile());
-    assertThat(rule.judge(after)).extracting(Finding::key).doesNotContain(finding.key());
+    Situation after =
+        Situation.of(s.chart(), s.opposing(), remedy.edit().applyTo(s.design()), s.profile());
+    assertThat(rule.judge(after).findings()).extracting(Finding::key).doesNotContain(finding.key());
   }
 
   @Test
@@ -116,7 +154,7 @@ class RuleCasesTest {
           .values()
           .forEach(
               f ->
-                  assertThat(c.rule().judge(f.situation()))
+                  assertThat(c.rule().judge(f.situation()).findings())
                       .allSatisfy(
                           x -> {
                             assertThat(x.comparison().actual()).isNotBlank();

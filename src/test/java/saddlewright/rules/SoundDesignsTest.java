@@ -95,7 +95,12 @@ class SoundDesignsTest {
   @Test
   void a_full_arch_without_a_design_raises_nothing() {
     for (Arch arch : Arch.values()) {
-      Situation s = Situation.of(ArchChart.full(arch), ArchDesign.empty(arch), Profile.UK_TEACHING);
+      Situation s =
+          Situation.of(
+              ArchChart.full(arch),
+              ArchChart.full(arch.opposite()),
+              ArchDesign.empty(arch),
+              Profile.UK_TEACHING);
       assertThat(Report.of(List.of(s), List.of()).entries()).isEmpty();
     }
   }

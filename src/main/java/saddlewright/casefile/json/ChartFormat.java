@@ -49,12 +49,15 @@ final class ChartFormat {
         m.number("rotationDegrees"),
         m.whole("mobility"),
         m.number("boneSupportPercent"),
+        m.number("crownRoot"),
         m.number("crownHeight"),
         m.number("mesiodistal"),
         m.number("buccolingual"),
         m.word("condition", Condition.class),
+        m.flag("doubtful"),
         m.objectsByWord("undercuts", Zone.class, ChartFormat::readUndercut),
         m.numbersByWord("clearances", RestSite.class),
+        m.number("saddleSpace"),
         m.flag("visible"));
   }
 
@@ -72,15 +75,18 @@ final class ChartFormat {
     m.number("rotationDegrees", f.rotationDegrees());
     m.whole("mobility", f.mobility());
     m.number("boneSupportPercent", f.boneSupportPercent());
+    m.number("crownRoot", f.crownRoot());
     m.number("crownHeight", f.crownHeight());
     m.number("mesiodistal", f.mesiodistal());
     m.number("buccolingual", f.buccolingual());
     m.word("condition", f.condition());
+    m.flagIfSet("doubtful", f.doubtful());
     m.object(
         "undercuts",
         zones -> f.undercuts().forEach((z, u) -> zones.object(Word.of(z), o -> write(u, o))));
     m.object(
         "clearances", sites -> f.clearances().forEach((s, mm) -> sites.number(Word.of(s), mm)));
+    m.number("saddleSpace", f.saddleSpace());
     m.flagIfSet("visible", f.visible());
   }
 

@@ -85,8 +85,9 @@ final class Ghost extends Group {
     Situation old = now.arch(proposal.arch());
     try {
       next =
-          Situation.of(
+          old.next(
               proposal.next().chart(proposal.arch()),
+              old.opposing(),
               proposal.next().design(proposal.arch()),
               old.profile());
       Set<Mark> there = new HashSet<>(sheet.draw(old.layout()).marks());

@@ -10,6 +10,7 @@ import saddlewright.design.ReciprocalArm;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Reciprocation;
@@ -34,7 +35,11 @@ public final class EveryClaspIsReciprocated implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Clasp c : s.design().all(Clasp.class)) {
       if (s.chart().stands(c.tooth()) && !Reciprocation.of(s, c).isGiven()) {

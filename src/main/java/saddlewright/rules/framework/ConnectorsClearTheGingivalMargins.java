@@ -15,6 +15,7 @@ import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
@@ -39,7 +40,11 @@ public final class ConnectorsClearTheGingivalMargins implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     boolean upper = s.arch() == Arch.UPPER;
     double good = s.profile().limit(upper ? Quantity.UPPER_BORDER : Quantity.LOWER_BORDER);

@@ -25,6 +25,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
@@ -57,7 +58,11 @@ public final class DenturesAreNotOneSided implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Component> bearing =
         s.design().components().stream().filter(DenturesAreNotOneSided::bears).toList();
     Set<Side> sides = EnumSet.noneOf(Side.class);

@@ -29,6 +29,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
@@ -52,7 +53,11 @@ public final class EveryComponentIsJoined implements Rule {
 
   /** Silent until there is a connector to be joined to: its absence is a finding of its own. */
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     if (s.design().majorConnector().isEmpty()) {
       return List.of();
     }

@@ -16,6 +16,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -40,7 +41,11 @@ public final class LingualPlatesAreCarriedByRests implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (MajorConnector m : s.design().all(MajorConnector.class)) {
       boolean plate =

@@ -17,6 +17,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
@@ -43,7 +44,11 @@ public final class MinorConnectorsStandApart implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     double least = s.profile().limit(Quantity.MINOR_SPACING);
     List<Laid> all =
         s.layout().all(MinorConnector.class).stream().filter(l -> !l.body().isEmpty()).toList();

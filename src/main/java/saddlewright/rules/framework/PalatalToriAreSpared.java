@@ -9,6 +9,7 @@ import saddlewright.design.Relief;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -33,7 +34,11 @@ public final class PalatalToriAreSpared implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     boolean torus = s.chart().softTissues().tori().contains(SoftTissues.Torus.PALATAL);
     boolean relieved =
         s.design().stream(Relief.class)

@@ -14,6 +14,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
@@ -36,7 +37,11 @@ public final class StrapsAreBroadEnough implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     double least = s.profile().limit(Quantity.STRAP_WIDTH);
     List<Finding> out = new ArrayList<>();
     for (Laid laid : s.layout().all(MajorConnector.class)) {

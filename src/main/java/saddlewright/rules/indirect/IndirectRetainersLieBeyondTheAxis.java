@@ -11,6 +11,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
@@ -33,7 +34,11 @@ public final class IndirectRetainersLieBeyondTheAxis implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<IndirectRetention> all =
         IndirectNeed.saddles(s).stream().flatMap(x -> IndirectNeed.facts(s, x).stream()).toList();
     if (all.isEmpty()) {

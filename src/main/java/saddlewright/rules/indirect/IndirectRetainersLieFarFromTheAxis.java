@@ -14,6 +14,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -35,7 +36,11 @@ public final class IndirectRetainersLieFarFromTheAxis implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     Map<ComponentId, Finding> out = new LinkedHashMap<>();
     for (Saddle saddle : IndirectNeed.saddles(s)) {
       IndirectNeed.facts(s, saddle).ifPresent(f -> judge(s, f, out));

@@ -6,6 +6,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -30,7 +31,11 @@ public final class IndirectRetentionHasTwoClasps implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     long clasps =
         s.design().stream(Clasp.class)
             .filter(c -> s.chart().stands(c.tooth()))

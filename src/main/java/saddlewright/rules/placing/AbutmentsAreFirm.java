@@ -8,6 +8,7 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
@@ -31,7 +32,11 @@ public final class AbutmentsAreFirm implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     double most = s.profile().limit(Quantity.MOBILITY);
     for (Tooth t : s.chart().standing()) {

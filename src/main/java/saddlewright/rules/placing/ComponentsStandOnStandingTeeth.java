@@ -16,6 +16,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -39,7 +40,11 @@ public final class ComponentsStandOnStandingTeeth implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Component c : s.design().components()) {
       if (touchesTeeth(c)) {

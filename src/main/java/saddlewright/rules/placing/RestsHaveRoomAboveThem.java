@@ -11,6 +11,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -35,7 +36,11 @@ public final class RestsHaveRoomAboveThem implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     double least = s.profile().limit(Quantity.REST_CLEARANCE_LEAST);
     double good = s.profile().limit(Quantity.REST_CLEARANCE);

@@ -6,6 +6,7 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
@@ -28,7 +29,11 @@ public final class RestsSitOnPreparedSeats implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     return s.design().stream(Rest.class)
         .filter(r -> r.seat() == Rest.Seat.UNPREPARED)
         .map(

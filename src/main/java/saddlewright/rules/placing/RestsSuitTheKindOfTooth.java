@@ -8,6 +8,7 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -29,7 +30,11 @@ public final class RestsSuitTheKindOfTooth implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     return s.design().stream(Rest.class)
         .filter(r -> !r.site().existsOn(r.tooth()))
         .map(r -> finding(s, r))

@@ -8,6 +8,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -29,7 +30,11 @@ public final class SaddlesDoNotOverlap implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     List<Saddle> all = s.design().all(Saddle.class);
     for (int i = 0; i < all.size(); i++) {

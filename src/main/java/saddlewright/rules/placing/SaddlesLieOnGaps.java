@@ -9,6 +9,7 @@ import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
@@ -33,7 +34,11 @@ public final class SaddlesLieOnGaps implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Saddle saddle : s.design().all(Saddle.class)) {
       List<Tooth> standing = saddle.span().teeth().stream().filter(s.chart()::stands).toList();

@@ -7,6 +7,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
@@ -36,7 +37,11 @@ public final class BarArmsAvoidTissueUndercuts implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     double most = s.profile().limit(Quantity.TISSUE_UNDERCUT);
     List<Finding> out = new ArrayList<>();
     for (Clasp c : s.design().all(Clasp.class)) {

@@ -14,6 +14,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
@@ -40,7 +41,11 @@ public final class CastArmsAreLongEnough implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     double good = s.profile().limit(Quantity.CAST_ARM_LENGTH);
     double least = s.profile().limit(Quantity.CAST_ARM_LENGTH_LEAST);

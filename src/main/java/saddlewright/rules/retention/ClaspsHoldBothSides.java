@@ -6,6 +6,7 @@ import saddlewright.design.Clasp;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -27,7 +28,11 @@ public final class ClaspsHoldBothSides implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Clasp> clasps = s.design().all(Clasp.class);
     if (clasps.isEmpty()) {
       return List.of();

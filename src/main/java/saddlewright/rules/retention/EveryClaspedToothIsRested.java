@@ -10,6 +10,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -33,7 +34,11 @@ public final class EveryClaspedToothIsRested implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Tooth t : s.chart().standing()) {
       List<Clasp> clasps = s.design().stream(Clasp.class).filter(c -> c.tooth() == t).toList();

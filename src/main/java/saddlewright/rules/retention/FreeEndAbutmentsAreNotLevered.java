@@ -11,6 +11,7 @@ import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
 import saddlewright.rules.EndSupport;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -32,7 +33,11 @@ public final class FreeEndAbutmentsAreNotLevered implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (AreaSupport a : AreaSupport.all(s)) {
       if (!a.isFreeEnd()) {

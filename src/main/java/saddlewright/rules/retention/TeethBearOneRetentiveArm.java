@@ -10,6 +10,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
@@ -32,7 +33,11 @@ public final class TeethBearOneRetentiveArm implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Tooth t : Tooth.in(s.arch())) {
       List<Clasp> clasps = s.design().stream(Clasp.class).filter(c -> c.tooth() == t).toList();

@@ -12,6 +12,7 @@ import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -34,7 +35,11 @@ public final class TipsEndInChartedUndercuts implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Clasp c : s.design().all(Clasp.class)) {
       Map<Zone, Undercut> charted = s.chart().tooth(c.tooth()).undercuts();

@@ -12,6 +12,7 @@ import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.EndSupport;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -36,7 +37,11 @@ public final class BoundedSaddlesAreRestedAtBothEnds implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     return AreaSupport.all(s).stream()
         .filter(AreaSupport::isBounded)
         .flatMap(a -> judge(s, a).stream())

@@ -7,6 +7,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
@@ -29,7 +30,11 @@ public final class DenturesHaveThreeRests implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     long rests = s.design().stream(Rest.class).filter(r -> s.chart().stands(r.tooth())).count();
     double least = s.profile().limit(Quantity.RESTS_PER_DENTURE);
     boolean started = !s.design().all(Saddle.class).isEmpty() && rests > 0;

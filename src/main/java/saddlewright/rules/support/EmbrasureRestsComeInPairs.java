@@ -13,6 +13,7 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -36,7 +37,11 @@ public final class EmbrasureRestsComeInPairs implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Component c : s.design().components()) {
       if (c instanceof Clasp k && k.form() == ClaspForm.EMBRASURE) {

@@ -8,6 +8,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -31,7 +32,11 @@ public final class FreeEndSaddlesAreRested implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (AreaSupport a : AreaSupport.all(s)) {
       if (a.isFreeEnd() && !a.ends().get(0).isRested()) {

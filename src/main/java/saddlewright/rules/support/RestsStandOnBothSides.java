@@ -10,6 +10,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
@@ -32,7 +33,11 @@ public final class RestsStandOnBothSides implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Rest> rests = s.design().all(Rest.class);
     if (rests.isEmpty() || s.design().all(Saddle.class).isEmpty()) {
       return List.of();

@@ -12,6 +12,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
@@ -34,7 +35,11 @@ public final class RingClaspsHaveTwoRests implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Clasp c : s.design().all(Clasp.class)) {
       List<Rest> rests = s.design().stream(Rest.class).filter(r -> r.tooth() == c.tooth()).toList();

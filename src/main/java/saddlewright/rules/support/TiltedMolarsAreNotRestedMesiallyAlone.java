@@ -10,6 +10,7 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
@@ -33,7 +34,11 @@ public final class TiltedMolarsAreNotRestedMesiallyAlone implements Rule {
   }
 
   @Override
-  public List<Finding> judge(Situation s) {
+  public void weigh(Situation s, Judging on) {
+    found(s).forEach(on::add);
+  }
+
+  private List<Finding> found(Situation s) {
     List<Finding> out = new ArrayList<>();
     for (Tooth t : s.chart().standing()) {
       List<Rest> rests = s.design().stream(Rest.class).filter(r -> r.tooth() == t).toList();

@@ -47,6 +47,7 @@ import saddlewright.rules.Comparison;
 import saddlewright.rules.Finding;
 import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
+import saddlewright.rules.Tally;
 import saddlewright.rules.Waiver;
 
 /** The document is written, read back by a PDF reader, and measured. */
@@ -228,7 +229,13 @@ class PrescriptionPdfTest {
                   : Optional.empty()));
     }
     byte[] bytes =
-        PrescriptionPdf.toBytes(new Assessment(c, a.upper(), a.lower(), new Report(entries)), DAY);
+        PrescriptionPdf.toBytes(
+            new Assessment(
+                c,
+                a.upper(),
+                a.lower(),
+                new Report(entries, List.of(), List.of(), new Tally(0, 0, 0, 0), List.of())),
+            DAY);
     String words = PrintedPage.packed(bytes);
     assertThat(words).contains(word, "whenthemoonisfull");
     for (int i = 0; i < 60; i++) {

@@ -1,0 +1,46 @@
+package saddlewright.rules;
+
+import java.util.List;
+import saddlewright.rules.bracing.BracingRules;
+import saddlewright.rules.framework.FrameworkRules;
+import saddlewright.rules.indirect.IndirectRules;
+import saddlewright.rules.placing.PlacingRules;
+import saddlewright.rules.retention.RetentionRules;
+import saddlewright.rules.support.SupportRules;
+
+/** The chapters of the rule book, in the order in which one designs. */
+public enum RuleGroup {
+  PLACING("Placing", PlacingRules.ALL),
+  SUPPORT("Support", SupportRules.ALL),
+  RETENTION("Retention", RetentionRules.ALL),
+  BRACING("Bracing and reciprocation", BracingRules.ALL),
+  FRAMEWORK("Connectors", FrameworkRules.ALL),
+  INDIRECT("Indirect retention", IndirectRules.ALL);
+
+  private final String title;
+  private final List<Rule> rules;
+
+  RuleGroup(String title, List<Rule> rules) {
+    this.title = title;
+    this.rules = rules;
+  }
+
+  public String title() {
+    return title;
+  }
+
+  /** The rules of the chapter, sorted by name. */
+  public List<Rule> rules() {
+    return rules;
+  }
+
+  /** The chapter in which a rule stands. */
+  public static RuleGroup of(Rule rule) {
+    for (RuleGroup g : values()) {
+      if (g.rules.contains(rule)) {
+        return g;
+      }
+    }
+    throw new IllegalArgumentException("rule " + rule.id() + " stands in no chapter");
+  }
+}

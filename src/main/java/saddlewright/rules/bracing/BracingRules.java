@@ -1,0 +1,11 @@
+package saddlewright.rules.bracing;
+
+import java.util.List;
+import saddlewright.rules.Rule;
+
+/** The rules of bracing and reciprocation, sorted by name. */
+public final class BracingRules {
+  public static final List<Rule> ALL = List.of(new EveryClaspIsReciprocated());
+
+  private BracingRules() {}
+}
