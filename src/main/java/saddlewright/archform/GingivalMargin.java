@@ -41,12 +41,14 @@ final class GingivalMargin {
   private static final double[] SCALLOP = {42, 22, 0, -22, -42};
 
   private final List<PlacedTooth> row;
+  private final List<PlacedTooth> standing;
   private final Face face;
   private final ArchForm form;
 
   private GingivalMargin(ArchForm form, Face face) {
     this.form = form;
     this.row = form.teeth().stream().filter(t -> !t.isClosed()).toList();
+    this.standing = row.stream().filter(this::stands).toList();
     this.face = face;
   }
 
@@ -107,7 +109,7 @@ final class GingivalMargin {
   private List<Point> uncovered(List<Point> knots) {
     List<Point> out = new ArrayList<>();
     for (Point p : knots) {
-      if (row.stream().noneMatch(t -> stands(t) && t.covers(p, 0))) {
+      if (standing.stream().noneMatch(t -> t.covers(p, 0))) {
         out.add(p);
       }
     }
@@ -117,8 +119,8 @@ final class GingivalMargin {
   /** The point, or the nearest one straight outwards from it that no standing crown lies over. */
   private Point offTheCrowns(Point p) {
     Point now = p;
-    for (PlacedTooth t : row) {
-      for (int i = 0; i < MOST_STEPS && stands(t) && t.covers(now, 0); i++) {
+    for (PlacedTooth t : standing) {
+      for (int i = 0; i < MOST_STEPS && t.covers(now, 0); i++) {
         now = now.plus(out(t).times(STEP_OUT));
       }
     }

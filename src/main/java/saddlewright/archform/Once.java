@@ -4,12 +4,12 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /** A value worked out when it is first asked for, and kept. */
-final class Once<T> implements Supplier<T> {
+public final class Once<T> implements Supplier<T> {
   private final Supplier<T> source;
   // Two threads may both work it out; they get equal values, so no lock is needed.
   private volatile Optional<T> kept = Optional.empty();
 
-  Once(Supplier<T> source) {
+  public Once(Supplier<T> source) {
     this.source = source;
   }
 

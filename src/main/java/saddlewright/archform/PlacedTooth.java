@@ -33,6 +33,7 @@ public final class PlacedTooth {
   private final Vector outward;
   private final double halfWidth;
   private final double halfDepth;
+  private final double reach;
   private final boolean closed;
   private final CrownShape shape;
   private final Once<Outline> outline = new Once<>(this::mappedOutline);
@@ -63,6 +64,8 @@ public final class PlacedTooth {
     this.outward = outward;
     this.halfWidth = halfWidth;
     this.halfDepth = halfDepth;
+    // The corners of no crown stick out beyond the circle about its box.
+    this.reach = Math.hypot(halfWidth, halfDepth);
     this.closed = closed;
     this.shape = CrownShape.of(tooth.key());
   }
@@ -160,10 +163,13 @@ public final class PlacedTooth {
    * Whether a point lies on the crown or within a distance in mm of it, measured from its centre.
    */
   public boolean covers(Point p, double around) {
-    double far = centre.distanceTo(p);
-    // The corners of no crown stick out beyond the circle about its box.
-    return far < Math.hypot(halfWidth, halfDepth) + around
-        && far < centre.distanceTo(rim(angleOf(p))) + around;
+    double dx = p.x() - centre.x();
+    double dy = p.y() - centre.y();
+    double most = reach + around;
+    if (dx * dx + dy * dy >= most * most) {
+      return false;
+    }
+    return centre.distanceTo(p) < centre.distanceTo(rim(angleOf(p))) + around;
   }
 
   /**

@@ -2,8 +2,8 @@ package saddlewright.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -56,23 +56,32 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    boolean unreadable = false;
-    boolean found = false;
-    List<CheckedCase> checked = new ArrayList<>();
-    for (Path file : cases) {
-      try {
-        CheckedCase c = new CheckedCase(file, Assessment.of(CaseStore.load(file)));
-        checked.add(c);
-        found |= c.assessment().report().standing().stream().anyMatch(this::fails);
-      } catch (CaseFileException e) {
-        unreadable = true;
-        err.println(e.getMessage());
-      }
-    }
+    // Each file is judged by itself, so that all processors can share the work; order is kept.
+    List<Judged> judged = cases.parallelStream().map(CheckCommand::judge).toList();
+    judged.forEach(j -> j.refusal().ifPresent(err::println));
+    List<CheckedCase> checked = judged.stream().flatMap(j -> j.checked().stream()).toList();
+    boolean unreadable = checked.size() < judged.size();
+    boolean found =
+        checked.stream()
+            .flatMap(c -> c.assessment().report().standing().stream())
+            .anyMatch(this::fails);
     out.print(format == Format.json ? CheckJson.write(checked) : CheckText.write(checked));
     out.flush();
     err.flush();
     return unreadable ? CommandLine.ExitCode.USAGE : found ? 1 : 0;
+  }
+
+  /** A case that was judged, or the sentence that says why it could not be. */
+  private record Judged(Optional<CheckedCase> checked, Optional<String> refusal) {}
+
+  private static Judged judge(Path file) {
+    try {
+      return new Judged(
+          Optional.of(new CheckedCase(file, Assessment.of(CaseStore.load(file)))),
+          Optional.empty());
+    } catch (CaseFileException e) {
+      return new Judged(Optional.empty(), Optional.of(e.getMessage()));
+    }
   }
 
   private boolean fails(Finding f) {

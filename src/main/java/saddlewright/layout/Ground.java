@@ -2,6 +2,7 @@ package saddlewright.layout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import saddlewright.archform.ArchForm;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.chart.ArchChart;
@@ -12,7 +13,7 @@ import saddlewright.design.ArchDesign;
  * What a component is laid out on.
  *
  * @param form the arch form
- * @param ridge co-ordinates along and across it
+ * @param frame gives the co-ordinates along and across it, worked out when first asked for
  * @param design the whole design
  * @param saddles the saddles already laid out; empty while that is being done
  * @param connector the major connector already laid out; absent while that is being done, or when
@@ -20,21 +21,25 @@ import saddlewright.design.ArchDesign;
  */
 record Ground(
     ArchForm form,
-    RidgeFrame ridge,
+    Supplier<RidgeFrame> frame,
     ArchDesign design,
     List<Laid> saddles,
     Optional<Laid> connector) {
 
-  static Ground of(ArchForm form, RidgeFrame ridge, ArchDesign design) {
-    return new Ground(form, ridge, design, List.of(), Optional.empty());
+  static Ground of(ArchForm form, Supplier<RidgeFrame> frame, ArchDesign design) {
+    return new Ground(form, frame, design, List.of(), Optional.empty());
   }
 
   Ground withSaddles(List<Laid> laid) {
-    return new Ground(form, ridge, design, List.copyOf(laid), connector);
+    return new Ground(form, frame, design, List.copyOf(laid), connector);
   }
 
   Ground withConnector(Optional<Laid> laid) {
-    return new Ground(form, ridge, design, saddles, laid);
+    return new Ground(form, frame, design, saddles, laid);
+  }
+
+  RidgeFrame ridge() {
+    return frame.get();
   }
 
   ArchChart chart() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import saddlewright.archform.ArchForm;
+import saddlewright.archform.Once;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
@@ -17,11 +18,11 @@ public final class Layout {
   private final ArchForm form;
   private final ArchDesign design;
   private final Map<ComponentId, Laid> laid;
-  private final RidgeFrame ridge;
-  // Two threads may both work it out; they get equal values, so no lock is needed.
-  private volatile Optional<Framework> framework = Optional.empty();
+  private final Once<RidgeFrame> ridge;
+  private final Once<Framework> framework = new Once<>(() -> Framework.of(all()));
 
-  private Layout(ArchForm form, RidgeFrame ridge, ArchDesign design, Map<ComponentId, Laid> laid) {
+  private Layout(
+      ArchForm form, Once<RidgeFrame> ridge, ArchDesign design, Map<ComponentId, Laid> laid) {
     this.form = form;
     this.ridge = ridge;
     this.design = design;
@@ -29,7 +30,7 @@ public final class Layout {
   }
 
   public static Layout of(ArchForm form, ArchDesign design) {
-    return of(form, RidgeFrame.of(form), design);
+    return of(form, new Once<>(() -> RidgeFrame.of(form)), design);
   }
 
   /** The layout of another design on the same arch form. */
@@ -37,7 +38,7 @@ public final class Layout {
     return of(form, ridge, other);
   }
 
-  private static Layout of(ArchForm form, RidgeFrame ridge, ArchDesign design) {
+  private static Layout of(ArchForm form, Once<RidgeFrame> ridge, ArchDesign design) {
     Map<ComponentId, Laid> found = new LinkedHashMap<>();
     Ground ground = Ground.of(form, ridge, design);
     for (Saddle s : design.all(Saddle.class)) {
@@ -95,9 +96,6 @@ public final class Layout {
 
   /** The joined metalwork, worked out when it is first asked for. */
   public Framework framework() {
-    if (framework.isEmpty()) {
-      framework = Optional.of(Framework.of(all()));
-    }
     return framework.get();
   }
 }

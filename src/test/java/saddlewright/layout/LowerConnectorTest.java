@@ -121,7 +121,7 @@ class LowerConnectorTest {
 
   /** Distance of the body, where it lies beside teeth and not in a saddle, from their margins. */
   private static double nearestPassed(ArchChart chart, Layout layout, Laid bar) {
-    Ground ground = Ground.of(layout.form(), RidgeFrame.of(layout.form()), layout.design());
+    Ground ground = Ground.of(layout.form(), () -> RidgeFrame.of(layout.form()), layout.design());
     List<SaddleReach> reaches =
         layout.all(Saddle.class).stream()
             .map(l -> SaddleReach.of(ground, ((Saddle) l.component()).span()))

@@ -48,7 +48,7 @@ class ToothPartsTest {
 
   private static Ground ground(ArchChart chart) {
     ArchForm form = ArchForm.of(chart);
-    return Ground.of(form, RidgeFrame.of(form), ArchDesign.empty(chart.arch()));
+    return Ground.of(form, () -> RidgeFrame.of(form), ArchDesign.empty(chart.arch()));
   }
 
   private static Laid lay(Ground ground, Component c) {
