@@ -52,6 +52,7 @@ public final class Benchmarks {
           result.getScoreError());
     }
     if (args.length == 0) {
+      CheckBenchmark.run();
       WindowBenchmark.run();
     }
   }
