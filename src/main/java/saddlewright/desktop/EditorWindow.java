@@ -1,6 +1,7 @@
 package saddlewright.desktop;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Properties;
 import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
@@ -15,7 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import saddlewright.desktop.panels.FindingsPane;
+import saddlewright.desktop.findings.FindingsPane;
 import saddlewright.desktop.panels.OrderOfWork;
 import saddlewright.desktop.panels.PrescriptionPane;
 import saddlewright.desktop.panels.StatusStrip;
@@ -38,6 +39,7 @@ public final class EditorWindow {
   private final CaseFiles files;
   private final SheetPane sheet = new SheetPane(table, tools);
   private final SubjectPane subject = new SubjectPane(table);
+  private Optional<FindingsPane> findings = Optional.empty();
   private final SplitPane right = new SplitPane();
   private final BorderPane root = new BorderPane();
   private final Stage stage;
@@ -55,7 +57,8 @@ public final class EditorWindow {
     root.getStyleClass().add("editor");
     root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
     root.setTop(
-        new Menus(table, tools, files, remembered, sheet, this::quit, new HelpPages(stage)));
+        new Menus(
+            table, tools, files, remembered, sheet, this::quit, this::step, new HelpPages(stage)));
     WelcomePage welcome = new WelcomePage(files, remembered);
     welcome.visibleProperty().bind(table.openProperty().not());
     StackPane middle = new StackPane(welcome);
@@ -132,7 +135,9 @@ public final class EditorWindow {
     VBox.setVgrow(sheet, Priority.ALWAYS);
     StackPane middle = new StackPane(drawing, prescription);
     right.setOrientation(Orientation.VERTICAL);
-    right.getItems().addAll(subject, new FindingsPane(table));
+    FindingsPane pane = new FindingsPane(table);
+    findings = Optional.of(pane);
+    right.getItems().addAll(subject, pane);
     right.setDividerPositions(0.5);
     table
         .stepProperty()
@@ -150,6 +155,18 @@ public final class EditorWindow {
     work.setLeft(new OrderOfWork(table));
     work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));
     return work;
+  }
+
+  /** Opens the next finding, or the one before. */
+  private void step(boolean onwards) {
+    findings.ifPresent(
+        f -> {
+          if (onwards) {
+            f.next();
+          } else {
+            f.previous();
+          }
+        });
   }
 
   public Worktable table() {

@@ -2,6 +2,7 @@ package saddlewright.desktop;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.value.ObservableBooleanValue;
@@ -37,12 +38,19 @@ final class Menus extends MenuBar {
       Remembered remembered,
       SheetPane sheet,
       Runnable quit,
+      Consumer<Boolean> stepThroughFindings,
       HelpPages help) {
     this.table = table;
     this.files = files;
     this.sheet = sheet;
     getMenus()
-        .addAll(file(remembered, quit), edit(), view(), design(tools), sheetMenu(), help(help));
+        .addAll(
+            file(remembered, quit),
+            edit(),
+            view(stepThroughFindings),
+            design(tools),
+            sheetMenu(),
+            help(help));
   }
 
   private Menu file(Remembered remembered, Runnable quit) {
@@ -135,7 +143,7 @@ final class Menus extends MenuBar {
     table.apply(Words.of("edit.clear", arch.code()), table.current().with(ArchDesign.empty(arch)));
   }
 
-  private Menu view() {
+  private Menu view(Consumer<Boolean> findings) {
     Menu notation = new Menu(Words.of("view.notation"));
     ToggleGroup notations = new ToggleGroup();
     for (Notation n : Notation.values()) {
@@ -159,7 +167,11 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         check("view.survey", "Shortcut+Shift+U", table.surveyProperty()),
         check("view.anatomy", "Shortcut+Shift+A", table.anatomyProperty()),
+        check("view.markers", "Shortcut+Shift+F", table.markersProperty()),
         notation,
+        new SeparatorMenuItem(),
+        item("view.next-finding", "F8", () -> findings.accept(true)),
+        item("view.previous-finding", "Shift+F8", () -> findings.accept(false)),
         new SeparatorMenuItem(),
         check("view.mono", "Shortcut+Shift+B", table.blackAndWhiteProperty()),
         check("view.dark", "Shortcut+Shift+D", table.darkDeskProperty()));

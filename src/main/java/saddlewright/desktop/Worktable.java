@@ -14,13 +14,18 @@ import javafx.beans.property.SimpleObjectProperty;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.chart.ArchChart;
+import saddlewright.chart.ChartField;
+import saddlewright.chart.Wanting;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.Component;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.desktop.history.History;
+import saddlewright.rules.Finding;
+import saddlewright.rules.Remedy;
 
 /**
  * What lies on the desk: the case with all that is derived from it, what is selected in it, and how
@@ -53,6 +58,12 @@ public final class Worktable {
   private final ObjectProperty<List<Subject>> selection = new SimpleObjectProperty<>(List.of());
   private final ObjectProperty<Optional<String>> finding =
       new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<ChartField>> asked =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<String>> page =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final ObjectProperty<Optional<Remedy>> preview =
+      new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Optional<String>> notice =
       new SimpleObjectProperty<>(Optional.empty());
   private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.CHART);
@@ -60,6 +71,7 @@ public final class Worktable {
   private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.BOTH);
   private final BooleanProperty survey = new SimpleBooleanProperty(true);
   private final BooleanProperty anatomy = new SimpleBooleanProperty(true);
+  private final BooleanProperty markers = new SimpleBooleanProperty(true);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
   private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
   private final History history = new History();
@@ -122,6 +134,47 @@ public final class Worktable {
     return finding;
   }
 
+  /** Opens a finding and selects what it is about. */
+  public void look(Finding f) {
+    selection.set(f.subjects());
+    finding.set(Optional.of(f.key()));
+  }
+
+  /** Id of the rule whose page is read. */
+  public ObjectProperty<Optional<String>> pageProperty() {
+    return page;
+  }
+
+  /** The value that the survey is asked for: its field is to be brought up. */
+  public ObjectProperty<Optional<ChartField>> askedProperty() {
+    return asked;
+  }
+
+  /** Goes to the field of the chart where a value is wanting. */
+  public void goTo(ChartField field) {
+    step.set(Step.SURVEY);
+    finding.set(Optional.empty());
+    List<Tooth> wanting = Wanting.teeth(current().chart(field.arch()), field);
+    Optional<Tooth> tooth =
+        wanting.stream().findFirst().or(() -> field.teeth().stream().findFirst());
+    select(tooth.map(Subject::of).orElseGet(() -> Subject.of(field.arch())));
+    if (!shown.get().shows(field.arch())) {
+      shown.set(Shown.BOTH);
+    }
+    asked.set(Optional.of(field));
+  }
+
+  /** A remedy that is being thought about: the sheet shows what it would do. */
+  public ObjectProperty<Optional<Remedy>> previewProperty() {
+    return preview;
+  }
+
+  /** Makes the edit of a remedy; undo names it. */
+  public void take(Remedy remedy) {
+    preview.set(Optional.empty());
+    apply(remedy.label(), remedy.arch(), remedy.edit());
+  }
+
   /** A message that stands above the sheet until it is dismissed. */
   public ObjectProperty<Optional<String>> noticeProperty() {
     return notice;
@@ -147,6 +200,11 @@ public final class Worktable {
     return anatomy;
   }
 
+  /** Whether findings are marked on the sheet. */
+  public BooleanProperty markersProperty() {
+    return markers;
+  }
+
   public BooleanProperty blackAndWhiteProperty() {
     return blackAndWhite;
   }
@@ -167,6 +225,7 @@ public final class Worktable {
     shown.set(concerned(c));
     selection.set(List.of());
     finding.set(Optional.empty());
+    preview.set(Optional.empty());
     refresh();
   }
 

@@ -26,5 +26,8 @@ public enum Ink {
   UNDERCUT,
   EXTRACTION,
   NOTE,
-  FINDING
+  FINDING,
+  CAUTION,
+  ADVICE,
+  QUESTION
 }

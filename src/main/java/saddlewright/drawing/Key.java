@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import saddlewright.dentition.Arch;
+import saddlewright.design.Subject;
 import saddlewright.geometry.Outline;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Region;
+import saddlewright.geometry.Transform;
 import saddlewright.geometry.Vector;
 
 /** The key of a sheet: one sample and name for each role that the drawing really uses. */
@@ -33,6 +36,10 @@ final class Key {
     NAMES.put(Ink.RELIEF, "relief");
     NAMES.put(Ink.UNDERCUT, "undercut, mm");
     NAMES.put(Ink.EXTRACTION, "to be extracted");
+    NAMES.put(Ink.FINDING, "must be put right");
+    NAMES.put(Ink.CAUTION, "should be put right");
+    NAMES.put(Ink.ADVICE, "to consider");
+    NAMES.put(Ink.QUESTION, "not judged");
   }
 
   private Key() {}
@@ -98,8 +105,18 @@ final class Key {
                       Path.of(at.plus(new Vector(1.5, -1.3)), at.plus(new Vector(4.5, 1.3))),
                       Path.of(at.plus(new Vector(1.5, 1.3)), at.plus(new Vector(4.5, -1.3)))),
                   List.of()));
+      case FINDING -> sign(at, Callout.Form.OCTAGON, "M");
+      case CAUTION -> sign(at, Callout.Form.TRIANGLE, "S");
+      case ADVICE -> sign(at, Callout.Form.CIRCLE, "C");
+      case QUESTION -> sign(at, Callout.Form.SQUARE, "?");
       default -> List.of();
     };
+  }
+
+  private static List<Mark> sign(Point at, Callout.Form form, String letter) {
+    Callout sample = new Callout(Subject.of(Arch.UPPER), form, false, letter, "");
+    return new PlacedCallout(sample, at.plus(new Vector(SAMPLE / 2, 0)), Optional.empty())
+        .sign(Transform.IDENTITY);
   }
 
   private static List<Mark> swatch(Point at, Ink fill, Ink line, boolean hatched) {

@@ -10,5 +10,6 @@ public enum Layer {
   COMPONENTS,
   SURVEY,
   LABELS,
-  NOTES
+  NOTES,
+  CALLOUTS
 }

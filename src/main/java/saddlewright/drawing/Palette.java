@@ -58,6 +58,9 @@ public final class Palette {
     m.put(Ink.EXTRACTION, "#a8261c");
     m.put(Ink.NOTE, "#3b4046");
     m.put(Ink.FINDING, "#a8261c");
+    m.put(Ink.CAUTION, "#8a5a00");
+    m.put(Ink.ADVICE, "#3d5a80");
+    m.put(Ink.QUESTION, "#5f4b8b");
     return m;
   }
 
@@ -107,6 +110,9 @@ public final class Palette {
     m.put(Ink.EXTRACTION, "#f0776c");
     m.put(Ink.NOTE, "#e8ebee");
     m.put(Ink.FINDING, "#f0776c");
+    m.put(Ink.CAUTION, "#e0b45c");
+    m.put(Ink.ADVICE, "#8fb4e0");
+    m.put(Ink.QUESTION, "#b9a4e6");
     return m;
   }
 }

@@ -28,7 +28,16 @@ public record SheetDrawing(
 
   public static SheetDrawing of(
       Optional<Layout> upper, Optional<Layout> lower, DrawingOptions options) {
-    return of(upper, lower, layout -> ArchDrawing.of(layout, options));
+    return of(upper, lower, options, List.of());
+  }
+
+  /** The same with signs beside what they refer to. */
+  public static SheetDrawing of(
+      Optional<Layout> upper,
+      Optional<Layout> lower,
+      DrawingOptions options,
+      List<Callout> callouts) {
+    return of(upper, lower, layout -> ArchDrawing.of(layout, options), callouts);
   }
 
   /**
@@ -38,6 +47,14 @@ public record SheetDrawing(
    */
   public static SheetDrawing of(
       Optional<Layout> upper, Optional<Layout> lower, Function<Layout, Drawing> arches) {
+    return of(upper, lower, arches, List.of());
+  }
+
+  private static SheetDrawing of(
+      Optional<Layout> upper,
+      Optional<Layout> lower,
+      Function<Layout, Drawing> arches,
+      List<Callout> callouts) {
     List<Mark> marks = new ArrayList<>();
     double half =
         java.util.stream.Stream.concat(upper.stream(), lower.stream())
@@ -55,6 +72,7 @@ public record SheetDrawing(
       y += HEADING;
       Transform t = Transform.translation(middle, y - b.minY());
       marks.addAll(d.transformed(t).marks());
+      marks.addAll(PlacedCallout.marks(Callouts.of(upper.get(), d, callouts), t));
       marks.addAll(SheetFurniture.sides(Arch.UPPER, middle, half, y + 2));
       upperPlace = Optional.of(t);
       y += b.height() + GAP_BETWEEN_ARCHES;
@@ -65,6 +83,7 @@ public record SheetDrawing(
       double bottom = y + b.height();
       Transform t = Transform.scaling(1, -1).then(Transform.translation(middle, bottom + b.minY()));
       marks.addAll(d.transformed(t).marks());
+      marks.addAll(PlacedCallout.marks(Callouts.of(lower.get(), d, callouts), t));
       marks.addAll(SheetFurniture.sides(Arch.LOWER, middle, half, bottom - 2));
       lowerPlace = Optional.of(t);
       y = bottom + HEADING;

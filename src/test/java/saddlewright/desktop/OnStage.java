@@ -22,6 +22,7 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.ComponentId;
 import saddlewright.design.Note;
 import saddlewright.design.Subject;
+import saddlewright.desktop.findings.FindingsPane;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.geometry.Point;
@@ -84,7 +85,8 @@ final class OnStage implements AutoCloseable {
     for (int i = 0; i < 500; i++) {
       // The panels are built shortly after the welcome page is shown.
       SubjectPane subject = run(() -> find("subject", SubjectPane.class));
-      if (subject != null && run(subject::isSettled)) {
+      FindingsPane findings = run(() -> find("findings", FindingsPane.class));
+      if (subject != null && run(() -> subject.isSettled() && findings.isSettled())) {
         return;
       }
       Thread.sleep(10);

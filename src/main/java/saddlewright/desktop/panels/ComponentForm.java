@@ -1,5 +1,6 @@
 package saddlewright.desktop.panels;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.Node;
@@ -23,6 +24,7 @@ import saddlewright.desktop.subject.Facts;
 import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
+import saddlewright.rules.Credit;
 
 /** Form, material, sites and measures of one component. */
 final class ComponentForm {
@@ -42,6 +44,7 @@ final class ComponentForm {
     f.attributes();
     f.ownFields();
     f.measures();
+    f.reasons();
     f.actions();
     return f.form;
   }
@@ -120,6 +123,18 @@ final class ComponentForm {
       String fact = Facts.of(m, e.getValue());
       String name = Words.of(m);
       form.fact(Words.capital(name), fact.substring(name.length() + 1));
+    }
+  }
+
+  /** The rules that the component answers. */
+  private void reasons() {
+    form.heading(Words.of("component.reasons"));
+    List<Credit> credits = table.assessment().report().creditsOf(subject);
+    if (credits.isEmpty()) {
+      form.words(Words.of("component.no-reasons"));
+    }
+    for (Credit c : credits) {
+      form.link(Words.capital(c.words()), () -> table.pageProperty().set(Optional.of(c.ruleId())));
     }
   }
 

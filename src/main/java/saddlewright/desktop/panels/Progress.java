@@ -1,6 +1,5 @@
 package saddlewright.desktop.panels;
 
-import java.util.Map;
 import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.PrescriptionDetails;
@@ -21,6 +20,7 @@ import saddlewright.design.RetentionMesh;
 import saddlewright.design.Saddle;
 import saddlewright.design.TissueStop;
 import saddlewright.desktop.Step;
+import saddlewright.desktop.StepOfRule;
 import saddlewright.rules.Finding;
 import saddlewright.rules.RuleBook;
 
@@ -32,16 +32,6 @@ final class Progress {
     BEGUN,
     DONE
   }
-
-  /** The step to which the rules of a package speak. */
-  private static final Map<String, Step> STEP_OF_RULES =
-      Map.of(
-          "placing", Step.SADDLES,
-          "support", Step.SUPPORT,
-          "retention", Step.RETENTION,
-          "bracing", Step.BRACING,
-          "framework", Step.CONNECTORS,
-          "indirect", Step.INDIRECT_RETENTION);
 
   private final Assessment now;
 
@@ -133,9 +123,6 @@ final class Progress {
   }
 
   private static Step stepOf(Finding f) {
-    return RuleBook.find(f.ruleId())
-        .map(r -> r.getClass().getPackageName())
-        .map(p -> STEP_OF_RULES.get(p.substring(p.lastIndexOf('.') + 1)))
-        .orElse(Step.REVIEW);
+    return StepOfRule.of(RuleBook.find(f.ruleId()));
   }
 }

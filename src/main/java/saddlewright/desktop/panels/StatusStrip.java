@@ -51,12 +51,13 @@ public final class StatusStrip extends HBox {
     Report report = table.assessment().report();
     findings.setText(
         report.standing().isEmpty()
-            ? Words.of("findings.none-brief")
+            ? Words.of("status.no-findings", report.questions().size())
             : Words.of(
                 "status.findings",
                 report.count(Severity.MUST),
                 report.count(Severity.SHOULD),
-                report.count(Severity.CONSIDER)));
+                report.count(Severity.CONSIDER),
+                report.questions().size()));
     notation.setText(Words.of(table.notationProperty().get()));
     zoom.setText(Words.of("status.zoom", Math.round(100 * scale.get() / Camera.TRUE_SIZE)));
     saved.setText(

@@ -6,12 +6,14 @@ import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import saddlewright.chart.ChartField;
 import saddlewright.classification.EdentulousArea;
 import saddlewright.classification.SupportClass;
 import saddlewright.dentition.End;
@@ -52,6 +54,7 @@ public final class SubjectPane extends VBox {
     InvalidationListener later = o -> pause.playFromStart();
     table.selectionProperty().addListener(later);
     table.assessmentProperty().addListener(later);
+    table.askedProperty().addListener(later);
     rebuild();
   }
 
@@ -74,7 +77,14 @@ public final class SubjectPane extends VBox {
         subject.map(s -> ComponentWords.of(s, table.current())).orElse(Words.of("subject.case")));
     scroll.setContent(form(subject));
     scroll.setVvalue(at);
-    focus.ifPresent(id -> refocus(id));
+    Optional<ChartField> asked = table.askedProperty().get();
+    if (asked.isPresent()) {
+      table.askedProperty().set(Optional.empty());
+      pause.stop();
+      asked.map(FieldPlace::of).ifPresent(this::enter);
+    } else {
+      focus.ifPresent(id -> refocus(id));
+    }
     if (fresh && subject.flatMap(table::component).filter(Note.class::isInstance).isPresent()) {
       Node words = scroll.getContent().lookup("#note-text");
       if (words instanceof TextInputControl t && t.getText().equals(Words.of("note.new"))) {
@@ -89,6 +99,28 @@ public final class SubjectPane extends VBox {
         .filter(n -> id.equals(n.getId()))
         .findFirst()
         .ifPresent(Node::requestFocus);
+  }
+
+  /** Goes to the first of the fields that the form has, and brings it into view. */
+  private void enter(List<String> fields) {
+    Parent form = (Parent) scroll.getContent();
+    for (String id : fields) {
+      Optional<Node> field =
+          form.lookupAll("*").stream().filter(n -> id.equals(n.getId())).findFirst();
+      if (field.isPresent()) {
+        applyCss();
+        layout();
+        double hidden = form.getLayoutBounds().getHeight() - scroll.getViewportBounds().getHeight();
+        double y =
+            form.sceneToLocal(field.get().localToScene(field.get().getBoundsInLocal())).getMinY();
+        if (hidden > 0) {
+          double middle = scroll.getViewportBounds().getHeight() / 2;
+          scroll.setVvalue(Math.max(0, Math.min(1, (y - middle) / hidden)));
+        }
+        field.get().requestFocus();
+        return;
+      }
+    }
   }
 
   private boolean inside(Node node) {

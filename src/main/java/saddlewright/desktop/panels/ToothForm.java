@@ -47,6 +47,7 @@ final class ToothForm {
     f.chart();
     f.parts();
     f.survey();
+    f.space();
     f.undercuts();
     f.softTissues();
     return f.form;
@@ -146,6 +147,17 @@ final class ToothForm {
         now.boneSupportPercent(),
         v -> set(now.withBoneSupport(v)));
     form.number(
+        "tooth-crown-root",
+        Words.of("tooth.crown-root"),
+        Words.of("unit.crown-root"),
+        now.crownRoot(),
+        v -> set(now.withCrownRoot(v)));
+    form.check(
+        "tooth-doubtful",
+        Words.of("tooth.doubtful"),
+        now.doubtful(),
+        v -> set(now.withDoubtful(v)));
+    form.number(
         "tooth-height",
         Words.of("tooth.crown-height"),
         Words.of("unit.crown-height"),
@@ -175,6 +187,20 @@ final class ToothForm {
             v -> set(now.withClearance(s, v)));
       }
     }
+  }
+
+  /** Room for the denture where the tooth is lost. */
+  private void space() {
+    if (!chart.isLost(tooth)) {
+      return;
+    }
+    form.heading(Words.of("tooth.gap-survey"));
+    form.number(
+        "tooth-saddle-space",
+        Words.of("tooth.saddle-space"),
+        Words.of("unit.saddle-space"),
+        now.saddleSpace(),
+        v -> set(now.withSaddleSpace(v)));
   }
 
   private void undercuts() {

@@ -8,6 +8,7 @@ import java.util.Set;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.shape.Line;
 import saddlewright.casefile.Assessment;
 import saddlewright.design.Component;
 import saddlewright.desktop.Worktable;
@@ -15,6 +16,9 @@ import saddlewright.desktop.subject.ComponentWords;
 import saddlewright.desktop.subject.Facts;
 import saddlewright.desktop.tools.Proposal;
 import saddlewright.drawing.Mark;
+import saddlewright.geometry.Box;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Transform;
 import saddlewright.layout.Laid;
 import saddlewright.rules.Situation;
 
@@ -22,6 +26,11 @@ import saddlewright.rules.Situation;
 final class Ghost extends Group {
   private static final double OPACITY = 0.72;
   private static final double BESIDE_POINTER = 18;
+
+  /** Width of the lines of a cross, and half its size, mm. */
+  private static final double STRIKE = 0.5;
+
+  private static final double CROSS = 2;
 
   private final SheetPane sheet;
   private final Worktable table;
@@ -64,6 +73,18 @@ final class Ghost extends Group {
     say(proposal.name() + facts(proposal) + (more.isEmpty() ? "" : "\n" + more), false, x, y);
   }
 
+  /** Shows what an edit would do, its caption below what it concerns. */
+  void preview(Proposal proposal) {
+    shown = Optional.of(proposal);
+    draw(proposal);
+    Point at =
+        Optional.of(getBoundsInParent())
+            .filter(b -> !b.isEmpty())
+            .map(b -> sheet.camera().toWindow(new Point(b.getMinX(), b.getMaxY())))
+            .orElse(new Point(BESIDE_POINTER, BESIDE_POINTER));
+    say(proposal.name() + facts(proposal), false, at.x(), at.y());
+  }
+
   /** Words beside the pointer, in the style of a warning when something is too small. */
   void say(String words, boolean warning, double x, double y) {
     caption.setText(words);
@@ -103,6 +124,7 @@ final class Ghost extends Group {
                   }
                 }
               });
+      sheet.place(proposal.arch()).ifPresent(t -> nodes.addAll(struck(old, t)));
       getChildren().setAll(nodes);
       fadeReplaced(proposal, old, there);
     } catch (RuntimeException e) {
@@ -111,11 +133,11 @@ final class Ghost extends Group {
     }
   }
 
-  /** Where components change their shape, what they were is faded so that the new one is seen. */
+  /** What would change its shape is faded so that the new one is seen; so is what would go. */
   private void fadeReplaced(Proposal proposal, Situation old, Set<Mark> there) {
     boolean changes =
         old.design().components().stream()
-            .anyMatch(c -> next.design().find(c.id()).filter(n -> !n.equals(c)).isPresent());
+            .anyMatch(c -> !next.design().find(c.id()).equals(Optional.of(c)));
     if (!changes) {
       unfade();
       return;
@@ -125,6 +147,40 @@ final class Ghost extends Group {
     sheet.place(proposal.arch()).ifPresent(t -> there.forEach(m -> gone.add(m.transformed(t))));
     sheet.fade(gone);
     faded = true;
+  }
+
+  /** A stroke through each component that would go. */
+  private List<Node> struck(Situation old, Transform place) {
+    List<Node> out = new ArrayList<>();
+    for (Component c : old.design().components()) {
+      if (next.design().find(c.id()).isEmpty()) {
+        old.layout()
+            .find(c.id())
+            .flatMap(Ghost::extent)
+            .ifPresent(
+                b -> {
+                  Point from = place.apply(new Point(b.minX(), b.minY()));
+                  Point to = place.apply(new Point(b.maxX(), b.maxY()));
+                  for (boolean up : new boolean[] {true, false}) {
+                    Line line =
+                        new Line(from.x(), up ? from.y() : to.y(), to.x(), up ? to.y() : from.y());
+                    line.getStyleClass().add("struck");
+                    line.setStrokeWidth(STRIKE);
+                    out.add(line);
+                  }
+                });
+      }
+    }
+    return out;
+  }
+
+  /** The middle part of a component, where a cross through it is seen. */
+  private static Optional<Box> extent(Laid laid) {
+    Optional<Point> middle =
+        laid.body().isEmpty()
+            ? laid.centreline().map(l -> l.at(l.length() / 2))
+            : Optional.of(laid.body().innerPoint());
+    return middle.map(m -> new Box(m.x() - CROSS, m.y() - CROSS, m.x() + CROSS, m.y() + CROSS));
   }
 
   private void unfade() {

@@ -21,6 +21,7 @@ import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.tools.Aim;
+import saddlewright.desktop.tools.Proposal;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
@@ -32,6 +33,7 @@ import saddlewright.geometry.Box;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
+import saddlewright.rules.Remedy;
 
 /** The page on the desk: pans, zooms, and shows what lies on it. */
 public final class SheetPane extends Pane {
@@ -50,6 +52,7 @@ public final class SheetPane extends Pane {
   private final Highlights highlights;
   private final AxisLines axes;
   private final ConnectorHandles handles;
+  private final FindingMarkers markers;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
   // An empty sheet until a case is laid on the desk.
   private SheetDrawing sheet =
@@ -62,6 +65,7 @@ public final class SheetPane extends Pane {
     this.highlights = new Highlights(this, table);
     this.axes = new AxisLines(this, table);
     this.handles = new ConnectorHandles(this, table, ghost);
+    this.markers = new FindingMarkers(this, table, ghost);
     setId("sheet");
     getStyleClass().add("desk");
     setFocusTraversable(true);
@@ -71,7 +75,7 @@ public final class SheetPane extends Pane {
     // The shadow hangs on a rectangle of its own, so that no edit has it computed again.
     page.setEffect(new DropShadow(3.2, 0, 0.9, Color.rgb(0, 0, 0, 0.28)));
     page.setCache(true);
-    world.getChildren().addAll(page, layers, axes, highlights, ghost);
+    world.getChildren().addAll(page, layers, axes, highlights, markers, ghost);
     getChildren().addAll(world, handles, ghost.caption());
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
@@ -89,6 +93,10 @@ public final class SheetPane extends Pane {
     table.selectionProperty().addListener(o -> overlay());
     table.findingProperty().addListener(o -> overlay());
     table.stepProperty().addListener(o -> overlay());
+    table.previewProperty().addListener(o -> preview());
+    table.markersProperty().addListener(o -> markers.update());
+    table.openProperty().addListener(o -> markers.update());
+    camera.scaleProperty().addListener(o -> markers.update());
     camera.scaleProperty().addListener(o -> overlay());
     widthProperty().addListener(o -> keepFitted());
     heightProperty().addListener(o -> keepFitted());
@@ -168,6 +176,7 @@ public final class SheetPane extends Pane {
     if (grown) {
       keepFitted();
     }
+    markers.update();
     overlay();
   }
 
@@ -245,6 +254,21 @@ public final class SheetPane extends Pane {
     layers.setCacheHint(CacheHint.SPEED);
     layers.setCache(small);
     rest.playFromStart();
+  }
+
+  /** Shows what the remedy that is thought about would do. */
+  private void preview() {
+    Optional<Remedy> remedy = table.previewProperty().get();
+    if (remedy.isEmpty()) {
+      ghost.clear();
+      return;
+    }
+    Remedy r = remedy.get();
+    ghost.preview(
+        new Proposal(
+            Words.of("ghost.remedy", r.label()),
+            r.arch(),
+            table.current().with(r.arch(), r.edit())));
   }
 
   /** Brings subjects into view. */

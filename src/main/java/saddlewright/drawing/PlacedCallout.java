@@ -1,0 +1,149 @@
+package saddlewright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import saddlewright.design.Subject;
+import saddlewright.geometry.Box;
+import saddlewright.geometry.Outline;
+import saddlewright.geometry.Path;
+import saddlewright.geometry.Point;
+import saddlewright.geometry.Transform;
+import saddlewright.geometry.Vector;
+
+/**
+ * A sign with its place in the frame of the arch.
+ *
+ * @param at its middle
+ * @param target the end of its leader line; empty where the subject is the arch as a whole
+ */
+public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
+  /** Half the height of a sign, mm. */
+  static final double RADIUS = 2.1;
+
+  private static final double LETTER = 2.5;
+  private static final double NUMBER = 1.9;
+  private static final double LINE = 0.35;
+  private static final double LEADER = 0.2;
+  private static final double DOT = 0.4;
+
+  /** A leader is drawn from this distance on, mm. */
+  private static final double APART = 0.7;
+
+  /** Mean width of a figure as a share of the size of the type (from memory). */
+  private static final double FIGURE = 0.56;
+
+  /** How far the number reaches to the right of the sign, mm. */
+  static double numberWidth(Callout callout) {
+    return callout.number().isEmpty() ? 0 : 0.5 + callout.number().length() * FIGURE * NUMBER;
+  }
+
+  /** The part of the sheet that sign and number cover. */
+  public Box box(Transform place) {
+    Point p = place.apply(at);
+    return new Box(
+        p.x() - RADIUS, p.y() - RADIUS, p.x() + RADIUS + numberWidth(callout), p.y() + RADIUS);
+  }
+
+  /** Leaders below all signs, then the signs themselves, upright on the sheet. */
+  public static List<Mark> marks(List<PlacedCallout> callouts, Transform place) {
+    List<Mark> out = new ArrayList<>();
+    callouts.forEach(c -> out.addAll(c.leader(place)));
+    callouts.forEach(c -> out.addAll(c.sign(place)));
+    return out;
+  }
+
+  private Ink ink() {
+    return callout.answered() ? Ink.LABEL : callout.form().ink();
+  }
+
+  /** The line from the sign to its subject. */
+  public List<Mark> leader(Transform place) {
+    Point from = place.apply(at);
+    Optional<Point> to = target.map(place::apply).filter(t -> from.distanceTo(t) >= RADIUS + APART);
+    if (to.isEmpty()) {
+      return List.of();
+    }
+    Optional<Subject> subject = Optional.of(callout.subject());
+    Point start = from.towards(to.get(), RADIUS / from.distanceTo(to.get()));
+    return List.of(
+        new Mark.Stroke(
+            Layer.CALLOUTS,
+            ink(),
+            subject,
+            List.of(Path.of(start, to.get())),
+            false,
+            LEADER,
+            List.of()),
+        new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT));
+  }
+
+  /** The sign with its letter and number. */
+  public List<Mark> sign(Transform place) {
+    Point p = place.apply(at);
+    Ink ink = ink();
+    boolean filled = callout.form() == Callout.Form.OCTAGON && !callout.answered();
+    Optional<Subject> subject = Optional.of(callout.subject());
+    List<Mark> out = new ArrayList<>();
+    Outline shape = shape(p);
+    out.add(
+        new Mark.Fill(
+            Layer.CALLOUTS, filled ? ink : Ink.PAPER, subject, List.of(shape), filled ? 1 : 0.94));
+    out.add(
+        new Mark.Stroke(
+            Layer.CALLOUTS,
+            ink,
+            subject,
+            List.of(Path.through(shape.points())),
+            true,
+            LINE,
+            callout.answered() ? List.of(0.7, 0.5) : List.of()));
+    double drop = callout.form() == Callout.Form.TRIANGLE ? 0.45 : 0;
+    out.add(
+        new Mark.Label(
+            Layer.CALLOUTS,
+            filled ? Ink.PAPER : ink,
+            subject,
+            callout.letter(),
+            p.plus(new Vector(0, drop)),
+            callout.form() == Callout.Form.TRIANGLE ? 2.1 : LETTER,
+            Mark.Align.MIDDLE,
+            true));
+    if (!callout.number().isEmpty()) {
+      out.add(
+          new Mark.Label(
+              Layer.CALLOUTS,
+              ink,
+              subject,
+              callout.number(),
+              p.plus(new Vector(RADIUS + 0.4, 0.8)),
+              NUMBER,
+              Mark.Align.START,
+              true));
+    }
+    return out;
+  }
+
+  private Outline shape(Point p) {
+    return switch (callout.form()) {
+      case OCTAGON -> ring(p, 8, RADIUS, Math.PI / 8);
+      case TRIANGLE ->
+          Outline.of(
+              List.of(
+                  p.plus(new Vector(0, -RADIUS - 0.1)),
+                  p.plus(new Vector(RADIUS + 0.25, RADIUS - 0.25)),
+                  p.plus(new Vector(-RADIUS - 0.25, RADIUS - 0.25))));
+      case CIRCLE -> ring(p, 40, RADIUS - 0.15, 0);
+      case SQUARE -> ring(p, 4, RADIUS * 1.25, Math.PI / 4);
+    };
+  }
+
+  private static Outline ring(Point p, int corners, double radius, double turn) {
+    List<Point> out = new ArrayList<>();
+    for (int i = 0; i < corners; i++) {
+      double a = turn + 2 * Math.PI * i / corners;
+      out.add(p.plus(new Vector(radius * Math.cos(a), radius * Math.sin(a))));
+    }
+    return Outline.of(out);
+  }
+}
