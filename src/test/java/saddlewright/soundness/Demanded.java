@@ -106,19 +106,23 @@ final class Demanded {
 
   /** Why the clasp may go; empty when a source asks for it. */
   Optional<String> spare(Clasp clasp) {
-    List<Clasp> left = design.all(Clasp.class).stream().filter(c -> c != clasp).toList();
-    Set<Side> sides = left.stream().map(c -> c.tooth().side()).collect(Collectors.toSet());
     boolean lastTooth =
         AreaSupport.all(sound).stream()
             .filter(AreaSupport::isFreeEnd)
             .anyMatch(a -> a.ends().get(0).abutment() == clasp.tooth());
-    boolean demanded =
-        left.size() < 2 || sides.size() < 2 || lastTooth || clasp.form() == ClaspForm.EMBRASURE;
+    boolean demanded = leavesTooFew(clasp) || lastTooth || clasp.form() == ClaspForm.EMBRASURE;
     return demanded
         ? Optional.empty()
         : Optional.of(
             "clasp: British teaching asks for two, one on each side and one on every last tooth of"
                 + " a free end, and they stay (Br Dent J 2001;190, from memory)");
+  }
+
+  /** Whether fewer than two clasps, or none on one side, would stay. */
+  boolean leavesTooFew(Clasp clasp) {
+    List<Clasp> left = design.all(Clasp.class).stream().filter(c -> c != clasp).toList();
+    Set<Side> sides = left.stream().map(c -> c.tooth().side()).collect(Collectors.toSet());
+    return left.size() < 2 || sides.size() < 2;
   }
 
   /** Why the arm may go; empty when it is all that opposes a clasp. */

@@ -15,32 +15,38 @@ import saddlewright.rules.Situation;
 /**
  * What a finding must be about to count as the answer to one fault: the component that was touched,
  * a tooth of it or another component on that one tooth, or a saddle that this tooth bounds or that
- * lies there. The arch as a whole, and with it any of its saddles, is right only for a fault that
- * concerns the whole arch: no connector, no indirect retainer.
+ * lies there. The arch as a whole is right only for a fault that concerns it: no connector, too few
+ * clasps; and any of its saddles only for an indirect retainer, which guards saddles elsewhere.
  *
  * @param sound the design before
  * @param components those that were touched
  * @param teeth the teeth concerned
- * @param archWide whether the fault concerns the arch as a whole
+ * @param scope how far the fault reaches
  */
-record RightSubject(
-    Situation sound, Set<ComponentId> components, Set<Tooth> teeth, boolean archWide) {
+record RightSubject(Situation sound, Set<ComponentId> components, Set<Tooth> teeth, Scope scope) {
+
+  /** How far a fault reaches. */
+  enum Scope {
+    TOOTH,
+    ARCH,
+    ARCH_AND_ITS_SADDLES
+  }
 
   static RightSubject of(Situation sound, Component touched) {
-    return new RightSubject(sound, Set.of(touched.id()), Set.copyOf(touched.teeth()), false);
+    return new RightSubject(sound, Set.of(touched.id()), Set.copyOf(touched.teeth()), Scope.TOOTH);
   }
 
   static RightSubject of(Situation sound, Tooth tooth) {
-    return new RightSubject(sound, Set.of(), Set.of(tooth), false);
+    return new RightSubject(sound, Set.of(), Set.of(tooth), Scope.TOOTH);
   }
 
-  static RightSubject ofArch(Situation sound, Component touched) {
-    return new RightSubject(sound, Set.of(touched.id()), Set.copyOf(touched.teeth()), true);
+  static RightSubject of(Situation sound, Component touched, Scope scope) {
+    return new RightSubject(sound, Set.of(touched.id()), Set.copyOf(touched.teeth()), scope);
   }
 
   /** The touched component alone: its teeth are many and say nothing. */
   static RightSubject alone(Situation sound, Component touched) {
-    return new RightSubject(sound, Set.of(touched.id()), Set.of(), false);
+    return new RightSubject(sound, Set.of(touched.id()), Set.of(), Scope.TOOTH);
   }
 
   /** Whether the chief subject of the finding is a right one. */
@@ -50,14 +56,14 @@ record RightSubject(
       return teeth.contains(t.tooth());
     }
     if (chief instanceof Subject.OfArea a) {
-      return archWide
+      return scope == Scope.ARCH_AND_ITS_SADDLES
           || sound.design().stream(Saddle.class)
               .anyMatch(s -> s.span().overlaps(a.span()) && liesAt(s));
     }
     if (chief instanceof Subject.OfComponent c) {
       return components.contains(c.id()) || find(faulty, c.id()).map(this::isHere).orElse(false);
     }
-    return archWide;
+    return scope != Scope.TOOTH;
   }
 
   private Optional<Component> find(ArchDesign faulty, ComponentId id) {
@@ -66,7 +72,7 @@ record RightSubject(
 
   private boolean isHere(Component c) {
     if (c instanceof Saddle s) {
-      return archWide || liesAt(s);
+      return scope == Scope.ARCH_AND_ITS_SADDLES || liesAt(s);
     }
     return c.teeth().size() == 1 && teeth.contains(c.teeth().get(0));
   }

@@ -40,6 +40,7 @@ import saddlewright.layout.Layout;
 import saddlewright.layout.Measure;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Situation;
+import saddlewright.soundness.RightSubject.Scope;
 
 /** The faults that can be put into one sound design, and those that would be none, with why. */
 final class Seeding {
@@ -86,10 +87,18 @@ final class Seeding {
       FaultKind kind =
           r.indirectRetainer() ? FaultKind.INDIRECT_RETAINER_REMOVED : FaultKind.REST_REMOVED;
       RightSubject right =
-          r.indirectRetainer() ? RightSubject.ofArch(sound, r) : RightSubject.of(sound, r);
+          r.indirectRetainer()
+              ? RightSubject.of(sound, r, Scope.ARCH_AND_ITS_SADDLES)
+              : RightSubject.of(sound, r);
       remove(kind, r, demanded.spare(r), right);
     }
-    removeAll(Clasp.class, FaultKind.CLASP_REMOVED, demanded::spare);
+    for (Clasp c : design.all(Clasp.class)) {
+      remove(
+          FaultKind.CLASP_REMOVED,
+          c,
+          demanded.spare(c),
+          RightSubject.of(sound, c, demanded.leavesTooFew(c) ? Scope.ARCH : Scope.TOOTH));
+    }
     removeAll(ReciprocalArm.class, FaultKind.RECIPROCATION_REMOVED, demanded::spare);
     design.stream(Plating.class)
         .filter(demanded::reciprocates)
@@ -101,7 +110,8 @@ final class Seeding {
                     Optional.empty(),
                     RightSubject.of(sound, p)));
     for (MajorConnector m : design.all(MajorConnector.class)) {
-      remove(FaultKind.CONNECTOR_REMOVED, m, Optional.empty(), RightSubject.ofArch(sound, m));
+      remove(
+          FaultKind.CONNECTOR_REMOVED, m, Optional.empty(), RightSubject.of(sound, m, Scope.ARCH));
     }
     removeAll(GuidePlate.class, FaultKind.GUIDE_PLATE_REMOVED, p -> Optional.empty());
     removeAll(MinorConnector.class, FaultKind.MINOR_CONNECTOR_REMOVED, demanded::spare);
