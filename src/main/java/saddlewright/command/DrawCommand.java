@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -15,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import saddlewright.archform.ArchForm;
+import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
@@ -27,6 +29,7 @@ import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.layout.Layout;
+import saddlewright.prescription.FindingSign;
 
 /** Draws the design sheet of a case as SVG or PNG, at true scale. */
 @Command(
@@ -59,6 +62,13 @@ final class DrawCommand implements Callable<Integer> {
       description = "upper, lower or both (default: ${DEFAULT-VALUE}).")
   private Shown arch;
 
+  @Option(
+      names = "--findings",
+      description =
+          "Mark what the rule book finds: M must, S should, C consider, ? not judged, W waived,"
+              + " with the numbers of the prescription's lists.")
+  private boolean findings;
+
   @Option(names = "--mono", description = "Black and white.")
   private boolean mono;
 
@@ -86,7 +96,8 @@ final class DrawCommand implements Callable<Integer> {
         SheetDrawing.of(
                 layout(subject, Arch.UPPER, Shown.lower),
                 layout(subject, Arch.LOWER, Shown.upper),
-                DrawingOptions.DEFAULT)
+                DrawingOptions.DEFAULT,
+                findings ? FindingSign.callouts(Assessment.of(subject).report()) : List.of())
             .drawing();
     Palette palette = mono ? Palette.MONO : Palette.PAPER;
     AtomicFile.write(out, png ? png(drawing, palette) : svg(subject, drawing, palette));

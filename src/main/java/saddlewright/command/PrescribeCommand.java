@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -17,6 +18,9 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.dentition.Notation;
+import saddlewright.drawing.Palette;
+import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 
 /** Writes the laboratory prescription of a case as PDF. */
@@ -37,6 +41,11 @@ final class PrescribeCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "Where to write: a name that ends in .pdf.")
   private Path out;
+
+  @Option(
+      names = "--findings",
+      description = "Mark on the drawing what the rule book finds, with the numbers of the lists.")
+  private boolean findings;
 
   @Option(
       names = "--date",
@@ -65,7 +74,15 @@ final class PrescribeCommand implements Callable<Integer> {
           spec.commandLine(), "--out " + out + ": the name must end in .pdf");
     }
     OutFile.refuseCase(out, file, spec.commandLine());
-    AtomicFile.write(out, PrescriptionPdf.toBytes(Assessment.of(CaseStore.load(file)), date));
+    Assessment assessment = Assessment.of(CaseStore.load(file));
+    AtomicFile.write(
+        out,
+        PrescriptionPdf.toBytes(
+            assessment,
+            date,
+            Notation.FDI,
+            Palette.PAPER,
+            findings ? FindingSign.callouts(assessment.report()) : List.of()));
     return CommandLine.ExitCode.OK;
   }
 }

@@ -5,12 +5,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Notation;
+import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
 
 /** Prints the component schedule of a case. */
@@ -25,10 +27,18 @@ final class ScheduleCommand implements Callable<Integer> {
   @Parameters(paramLabel = "CASE", description = "Case file.")
   private Path file;
 
+  @Option(
+      names = "--reasons",
+      description = "Also print what each component does for the rules of the book.")
+  private boolean reasons;
+
   @Override
   public Integer call() throws CaseFileException {
     Assessment assessment = Assessment.of(CaseStore.load(file));
     spec.commandLine().getOut().print(Schedule.of(assessment, Notation.FDI).toText());
+    if (reasons) {
+      spec.commandLine().getOut().print("\n" + Reasons.of(assessment).toText());
+    }
     spec.commandLine().getOut().flush();
     return CommandLine.ExitCode.OK;
   }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Alert;
@@ -18,12 +19,14 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Arch;
+import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Palette;
 import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
+import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
@@ -143,7 +146,8 @@ final class CaseFiles {
                 new DrawingOptions(
                     table.notationProperty().get(),
                     table.anatomyProperty().get(),
-                    table.surveyProperty().get()))
+                    table.surveyProperty().get()),
+                signs())
             .drawing();
     Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
     boolean png = file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
@@ -178,13 +182,20 @@ final class CaseFiles {
     Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
     byte[] pdf =
         PrescriptionPdf.toBytes(
-            table.assessment(), LocalDate.now(), table.notationProperty().get(), palette);
+            table.assessment(), LocalDate.now(), table.notationProperty().get(), palette, signs());
     try {
       AtomicFile.write(file, pdf);
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
     }
+  }
+
+  /** What is marked on the screen is marked on paper. */
+  private List<Callout> signs() {
+    return table.markersProperty().get()
+        ? FindingSign.callouts(table.assessment().report())
+        : List.of();
   }
 
   private void notWritten(Path file, IOException e) {

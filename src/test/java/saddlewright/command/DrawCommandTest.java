@@ -50,6 +50,17 @@ class DrawCommandTest {
   }
 
   @Test
+  void findings_are_marked_on_request_with_shape_letter_and_number() throws Exception {
+    Path faulty = Path.of("demo-cases", "10-fault-lower-class-2.json");
+    Path plain = folder.resolve("plain.svg");
+    Path marked = folder.resolve("marked.svg");
+    Run.of("draw", faulty, "--out", plain);
+    assertThat(Run.of("draw", faulty, "--out", marked, "--findings")).isEqualTo(new Run(0, "", ""));
+    assertThat(Files.readString(plain)).doesNotContain("must be put right");
+    assertThat(Files.readString(marked)).contains(">must be put right<").contains(">M<");
+  }
+
+  @Test
   void a_png_has_the_pixels_that_its_resolution_asks_for() throws Exception {
     Path svg = folder.resolve("sheet.svg");
     Path png = folder.resolve("sheet.png");

@@ -86,4 +86,26 @@ class PrescribeCommandTest {
         .contains("Lingual bar")
         .contains("Indirect retainer");
   }
+
+  @Test
+  void the_schedule_is_printed_with_reasons_on_request() {
+    Run plain = Run.of("schedule", CASE);
+    Run run = Run.of("schedule", CASE, "--reasons");
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .startsWith(plain.out())
+        .contains("REASONS FOR EACH COMPONENT")
+        .contains("Mesial rest on 35");
+    assertThat(plain.out()).doesNotContain("REASONS");
+  }
+
+  @Test
+  void a_prescription_is_marked_with_its_findings_on_request() throws Exception {
+    Path faulty = Path.of("demo-cases", "10-fault-lower-class-2.json");
+    Path plain = folder.resolve("plain.pdf");
+    Path marked = folder.resolve("marked.pdf");
+    assertThat(Run.of("prescribe", faulty, "--out", plain).code()).isZero();
+    assertThat(Run.of("prescribe", faulty, "--out", marked, "--findings").code()).isZero();
+    assertThat(Files.size(marked)).isGreaterThan(Files.size(plain));
+  }
 }

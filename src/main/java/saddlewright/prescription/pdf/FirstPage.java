@@ -12,6 +12,7 @@ import saddlewright.casefile.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
+import saddlewright.drawing.Callout;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Palette;
 import saddlewright.drawing.SheetDrawing;
@@ -34,12 +35,15 @@ final class FirstPage {
   private final Assessment assessment;
   private final Notation notation;
   private final Palette palette;
+  private final List<Callout> signs;
   private final Flow flow;
 
-  FirstPage(Assessment assessment, Notation notation, Palette palette, Flow flow) {
+  FirstPage(
+      Assessment assessment, Notation notation, Palette palette, List<Callout> signs, Flow flow) {
     this.assessment = assessment;
     this.notation = notation;
     this.palette = palette;
+    this.signs = List.copyOf(signs);
     this.flow = flow;
   }
 
@@ -128,7 +132,7 @@ final class FirstPage {
     DrawingOptions options =
         new DrawingOptions(
             notation, DrawingOptions.DEFAULT.anatomy(), DrawingOptions.DEFAULT.survey());
-    SheetDrawing together = SheetDrawing.of(upper, lower, options);
+    SheetDrawing together = SheetDrawing.of(upper, lower, options, signs);
     boolean fits =
         high(together) + CAPTION + 40 * Sheet.MM <= PDRectangle.A4.getHeight()
             && wide(together) <= Flow.measure();
@@ -136,8 +140,8 @@ final class FirstPage {
       return List.of(together);
     }
     return List.of(
-        SheetDrawing.of(upper, Optional.empty(), options),
-        SheetDrawing.of(Optional.empty(), lower, options));
+        SheetDrawing.of(upper, Optional.empty(), options, signs),
+        SheetDrawing.of(Optional.empty(), lower, options, signs));
   }
 
   /** An arch that has neither a design nor anything charted is left out beside one that has. */

@@ -13,11 +13,17 @@ import saddlewright.dentition.Notation;
 import saddlewright.prescription.Category;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.MouthPreparations;
+import saddlewright.prescription.NumberedReport;
 import saddlewright.prescription.Preparation;
+import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.ToothWords;
+import saddlewright.rules.OpenQuestion;
 import saddlewright.rules.Report;
+import saddlewright.rules.Rule;
+import saddlewright.rules.RuleBook;
 import saddlewright.rules.Severity;
+import saddlewright.rules.Tally;
 import saddlewright.rules.Waiver;
 
 /** What follows the first page, section by section. */
@@ -44,6 +50,7 @@ final class Particulars {
     missing();
     laboratoryRecord();
     cautions();
+    reasons();
   }
 
   private void classes() throws IOException {
@@ -145,31 +152,65 @@ final class Particulars {
   }
 
   private void findings() throws IOException {
-    List<Report.Entry> standing = new ArrayList<>();
-    List<Report.Entry> waived = new ArrayList<>();
-    for (Report.Entry e : assessment.report().entries()) {
-      (e.stands() ? standing : waived).add(e);
-    }
-    flow.heading("Unresolved findings" + counted(standing));
-    if (standing.isEmpty()) {
+    Report report = assessment.report();
+    NumberedReport numbered = NumberedReport.of(report);
+    flow.heading("Unresolved findings" + counted(numbered.standing()));
+    if (numbered.standing().isEmpty()) {
       flow.paragraph(
           "None of the teaching rules finds anything. That does not make a design safe.",
           Flow.BODY,
           Shade.INK);
     } else {
-      list(standing);
+      list(numbered.standing());
     }
-    if (!waived.isEmpty()) {
+    flow.gap(3);
+    flow.paragraph(tally(report.tally()), Flow.SMALL, Shade.QUIET);
+    questions(numbered.questions());
+    if (!numbered.waived().isEmpty()) {
       flow.heading("Waived findings");
-      list(waived);
+      list(numbered.waived());
+    }
+  }
+
+  private static String tally(Tally t) {
+    return String.format(
+        java.util.Locale.ROOT,
+        "Rules judged: %d; waiting for a value that is not charted: %d; not applicable: %d%s.",
+        t.judged(),
+        t.unanswered(),
+        t.notApplicable(),
+        t.notTaught() == 0 ? "" : "; not taught by this school: " + t.notTaught());
+  }
+
+  /** What could not be judged: unanswered is not passed. */
+  private void questions(List<NumberedReport.Line<OpenQuestion>> questions) throws IOException {
+    if (questions.isEmpty()) {
+      return;
+    }
+    flow.heading("Not judged: values that are not charted");
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                new Table.Column("No.", 0, 8 * MM, Weight.REGULAR),
+                new Table.Column("Not charted", 10 * MM, 62 * MM, Weight.BOLD),
+                new Table.Column("What waits for it", 75 * MM, 99 * MM, Weight.REGULAR)),
+            false);
+    for (NumberedReport.Line<OpenQuestion> q : questions) {
+      String waiting =
+          q.what().ruleIds().stream()
+              .flatMap(id -> RuleBook.find(id).stream())
+              .map(Rule::claim)
+              .collect(Collectors.joining("\n"));
+      table.row(Integer.toString(q.number()), capital(q.what().field().words()), waiting);
     }
   }
 
   /** Such as ": 2 must, 1 consider". */
-  private static String counted(List<Report.Entry> entries) {
+  private static String counted(List<NumberedReport.Line<Report.Entry>> entries) {
     List<String> parts = new ArrayList<>();
     for (Severity severity : Severity.values()) {
-      long n = entries.stream().filter(e -> e.finding().severity() == severity).count();
+      long n = entries.stream().filter(e -> e.what().finding().severity() == severity).count();
       if (n > 0) {
         parts.add(n + " " + severity.code());
       }
@@ -177,17 +218,20 @@ final class Particulars {
     return parts.isEmpty() ? "" : ": " + String.join(", ", parts);
   }
 
-  private void list(List<Report.Entry> entries) throws IOException {
+  private void list(List<NumberedReport.Line<Report.Entry>> entries) throws IOException {
     Table table =
         new Table(
             flow,
             List.of(
-                new Table.Column("Weight", 0, 18 * MM, Weight.BOLD),
-                new Table.Column("Arch", 20 * MM, 14 * MM, Weight.REGULAR),
-                new Table.Column("Finding", 36 * MM, 138 * MM, Weight.REGULAR)),
+                new Table.Column("No.", 0, 8 * MM, Weight.REGULAR),
+                new Table.Column("Weight", 10 * MM, 17 * MM, Weight.BOLD),
+                new Table.Column("Arch", 28 * MM, 12 * MM, Weight.REGULAR),
+                new Table.Column("Finding", 41 * MM, 133 * MM, Weight.REGULAR)),
             false);
-    for (Report.Entry e : entries) {
+    for (NumberedReport.Line<Report.Entry> l : entries) {
+      Report.Entry e = l.what();
       table.row(
+          Integer.toString(l.number()),
           capital(e.finding().severity().code()),
           name(e.finding().arch()),
           e.finding().sentence() + e.waiver().map(w -> "\n" + judgement(e, w)).orElse(""));
@@ -200,7 +244,13 @@ final class Particulars {
         + Dates.words(w.date())
         + ": "
         + w.reason()
-        + (e.stands() ? " The facts have changed since, so it stands again." : "");
+        + (e.stands()
+            ? " The facts were then "
+                + w.facts()
+                + " and are now "
+                + e.finding().facts()
+                + ", so it stands again."
+            : "");
   }
 
   private void missing() throws IOException {
@@ -239,6 +289,49 @@ final class Particulars {
     flow.heading("Cautions");
     for (String sentence : Cautions.FULL) {
       flow.paragraph(sentence, Flow.BODY, Shade.INK);
+    }
+  }
+
+  /** The design's own argument, on a page of its own. */
+  private void reasons() throws IOException {
+    Reasons reasons = Reasons.of(assessment);
+    if (reasons.lines().stream().allMatch(l -> l.reasons().isEmpty())) {
+      return;
+    }
+    flow.turn();
+    flow.heading("Reasons for each component");
+    flow.paragraph(
+        "What each component does for the rules of the book, numbered as in the component schedule."
+            + (notation == Notation.FDI
+                ? ""
+                : " In findings and reasons teeth are numbered by "
+                    + ToothWords.name(Notation.FDI)
+                    + "."),
+        Flow.SMALL,
+        Shade.QUIET);
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                new Table.Column("No.", 0, 8 * MM, Weight.REGULAR),
+                new Table.Column("Component", 10 * MM, 48 * MM, Weight.BOLD),
+                new Table.Column("Why it is here", 60 * MM, 114 * MM, Weight.REGULAR)),
+            false);
+    for (Arch arch : Arch.values()) {
+      if (!reasons.in(arch).isEmpty()) {
+        table.group(name(arch) + " arch");
+      }
+      for (Reasons.Line l : reasons.in(arch)) {
+        String why =
+            l.reasons().stream()
+                .map(c -> capital(c.words()))
+                .distinct()
+                .collect(Collectors.joining("\n"));
+        table.row(
+            Integer.toString(l.number()),
+            l.name(),
+            why.isEmpty() ? "No rule of the book asks for it." : why);
+      }
     }
   }
 

@@ -5,9 +5,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import saddlewright.casefile.Assessment;
 import saddlewright.dentition.Notation;
+import saddlewright.drawing.Callout;
 import saddlewright.drawing.Palette;
 import saddlewright.prescription.ToothWords;
 
@@ -39,13 +41,31 @@ public final class PrescriptionPdf {
    * @param notation how teeth are numbered
    * @param palette colours of the drawing, such as {@link Palette#MONO} for a printer without
    */
-  public static synchronized byte[] toBytes(
+  public static byte[] toBytes(
       Assessment assessment, LocalDate date, Notation notation, Palette palette) {
+    return toBytes(assessment, date, notation, palette, List.of());
+  }
+
+  /**
+   * The document.
+   *
+   * @param date the day it is made; stands in the document and in its metadata
+   * @param notation how teeth are numbered
+   * @param palette colours of the drawing, such as {@link Palette#MONO} for a printer without
+   * @param signs what is marked on the drawing, such as {@link
+   *     saddlewright.prescription.FindingSign#callouts}
+   */
+  public static synchronized byte[] toBytes(
+      Assessment assessment,
+      LocalDate date,
+      Notation notation,
+      Palette palette,
+      List<Callout> signs) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
     try (PDDocument document = new PDDocument()) {
       Tags tags = new Tags();
       Flow flow = new Flow(document, new TypeFace(document), tags);
-      new FirstPage(assessment, notation, palette, flow).write(date);
+      new FirstPage(assessment, notation, palette, signs, flow).write(date);
       new Particulars(assessment, notation, flow).write();
       RunningHeads.write(
           flow.sheets(), assessment.subject().reference(), ToothWords.name(notation));
