@@ -18,6 +18,7 @@ import saddlewright.rules.Remedy;
 import saddlewright.rules.Report;
 import saddlewright.rules.Rule;
 import saddlewright.rules.RuleBook;
+import saddlewright.rules.RulePage;
 import saddlewright.rules.Waiver;
 
 /** One finding: a sentence that opens to why, the values, the source, remedies and the waiver. */
@@ -108,7 +109,10 @@ final class FindingCard extends ReportCard {
     if (entry.state() == Report.State.WAIVED) {
       waived(out);
     } else if (rule.map(Rule::isHardStop).orElse(false)) {
-      Label stop = words(Words.of("finding.hard-stop", RuleWords.whenToWaive(rule.orElseThrow())));
+      Label stop =
+          words(
+              Words.of(
+                  "finding.hard-stop", RulePage.of(rule.orElseThrow()).whenToWaive().orElse("")));
       stop.getStyleClass().add("hard-stop");
       out.getChildren().add(stop);
     } else {
@@ -121,7 +125,7 @@ final class FindingCard extends ReportCard {
     Label claim = words(rule.claim());
     claim.getStyleClass().add("claim");
     out.getChildren().add(claim);
-    RuleWords.why(rule).ifPresent(w -> out.getChildren().add(words(w)));
+    RulePage.of(rule).why().ifPresent(w -> out.getChildren().add(words(w)));
   }
 
   private GridPane values() {
@@ -220,9 +224,14 @@ final class FindingCard extends ReportCard {
                           Words.of("edit.withdraw"), table.current().withWaivers(others())));
               out.getChildren().addAll(then, withdraw);
             });
-    WaiverForm f = new WaiverForm(entry.waiver(), this::sign);
+    WaiverForm f = new WaiverForm(entry.waiver(), lastRole(), this::sign);
     form = Optional.of(f);
     out.getChildren().add(f);
+  }
+
+  private Optional<String> lastRole() {
+    List<Waiver> all = table.current().waivers();
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1).role());
   }
 
   private void sign(WaiverForm.Signed s) {

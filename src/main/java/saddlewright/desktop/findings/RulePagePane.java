@@ -1,7 +1,6 @@
 package saddlewright.desktop.findings;
 
 import java.util.Optional;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -13,6 +12,7 @@ import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.rules.Rule;
 import saddlewright.rules.RuleBook;
+import saddlewright.rules.RulePage;
 
 /** The page of one rule, in the place of the findings until it is left. */
 final class RulePagePane extends VBox {
@@ -59,7 +59,7 @@ final class RulePagePane extends VBox {
     text.getChildren().clear();
     add(r.claim(), "panel-title");
     add(Words.of("page.weight", Words.of("severity." + r.severity().code()), r.id()), "form-words");
-    for (RuleWords.Section s : RuleWords.sections(r)) {
+    for (RulePage.Section s : RulePage.of(r).sections()) {
       add(s.title(), "form-heading");
       s.paragraphs().forEach(p -> add(p, "page-words"));
     }
@@ -74,6 +74,6 @@ final class RulePagePane extends VBox {
   private void add(String words, String style) {
     Label l = ReportCard.words(words);
     l.getStyleClass().add(style);
-    text.getChildren().add((Node) l);
+    text.getChildren().add(l);
   }
 }

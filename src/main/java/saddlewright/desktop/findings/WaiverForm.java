@@ -33,8 +33,9 @@ final class WaiverForm extends VBox {
    * An empty form.
    *
    * @param former an earlier waiver of the same finding, whose reason may still hold
+   * @param usual the role that signed last
    */
-  WaiverForm(Optional<Waiver> former, Consumer<Signed> sign) {
+  WaiverForm(Optional<Waiver> former, Optional<String> usual, Consumer<Signed> sign) {
     this.sign = sign;
     getStyleClass().add("waiver-form");
     reason.setId("waiver-reason");
@@ -51,7 +52,11 @@ final class WaiverForm extends VBox {
             Words.of("role.student"),
             Words.of("role.technician"));
     role.getSelectionModel().selectFirst();
-    former.map(Waiver::role).filter(role.getItems()::contains).ifPresent(role::setValue);
+    former
+        .map(Waiver::role)
+        .or(() -> usual)
+        .filter(role.getItems()::contains)
+        .ifPresent(role::setValue);
     role.setAccessibleText(Words.of("finding.role"));
     date.setId("waiver-date");
     date.setPrefWidth(124);

@@ -14,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import saddlewright.chart.ChartField;
+import saddlewright.chart.Wanting;
 import saddlewright.classification.EdentulousArea;
 import saddlewright.classification.SupportClass;
 import saddlewright.dentition.End;
@@ -36,6 +37,7 @@ public final class SubjectPane extends VBox {
   private final Label title = new Label();
   private final ScrollPane scroll = new ScrollPane();
   private Optional<Subject> shown = Optional.empty();
+  private Optional<ChartField> pursued = Optional.empty();
   private final PauseTransition pause = new PauseTransition(AFTER_THE_SHEET);
 
   public SubjectPane(Worktable table) {
@@ -78,7 +80,12 @@ public final class SubjectPane extends VBox {
     scroll.setContent(form(subject));
     scroll.setVvalue(at);
     Optional<ChartField> asked = table.askedProperty().get();
+    if (asked.isEmpty() && focus.isPresent() && !fresh && isAnswered(focus.get())) {
+      table.goTo(pursued.orElseThrow());
+      return;
+    }
     if (asked.isPresent()) {
+      pursued = asked;
       table.askedProperty().set(Optional.empty());
       pause.stop();
       asked.map(FieldPlace::of).ifPresent(this::enter);
@@ -99,6 +106,22 @@ public final class SubjectPane extends VBox {
         .filter(n -> id.equals(n.getId()))
         .findFirst()
         .ifPresent(Node::requestFocus);
+  }
+
+  /** Whether the value that was asked for was just given here while other teeth still want it. */
+  private boolean isAnswered(String input) {
+    if (pursued.filter(f -> FieldPlace.of(f).contains(input)).isEmpty()) {
+      return false;
+    }
+    ChartField f = pursued.get();
+    List<Tooth> wanting = Wanting.teeth(table.current().chart(f.arch()), f);
+    return !wanting.isEmpty()
+        && table
+            .selected()
+            .filter(Subject.OfTooth.class::isInstance)
+            .map(s -> ((Subject.OfTooth) s).tooth())
+            .filter(t -> f.teeth().contains(t) && !wanting.contains(t))
+            .isPresent();
   }
 
   /** Goes to the first of the fields that the form has, and brings it into view. */

@@ -43,7 +43,7 @@ public final class SubjectMenu extends ContextMenu {
       Finding f = e.finding();
       if (e.stands() && f.subjects().contains(subject)) {
         for (Remedy r : f.remedies()) {
-          item(r.label(), () -> table.apply(r.label(), r.arch(), r.edit()));
+          item(r.label(), () -> table.take(r));
         }
       }
     }
