@@ -9,7 +9,7 @@ import saddlewright.rules.Situation;
 /** A case with everything that is derived from it: class, layout and findings of both arches. */
 public record Assessment(Case subject, Situation upper, Situation lower, Report report) {
   public static Assessment of(Case c) {
-    Profile p = profile(c);
+    Profile p = c.profile();
     Situation upper = Situation.of(c.upperChart(), c.lowerChart(), c.upperDesign(), p);
     Situation lower = Situation.of(c.lowerChart(), c.upperChart(), c.lowerDesign(), p);
     return new Assessment(c, upper, lower, Report.of(List.of(upper, lower), c.waivers()));
@@ -17,15 +17,11 @@ public record Assessment(Case subject, Situation upper, Situation lower, Report 
 
   /** The assessment of another state of the case; what did not change is taken over. */
   public Assessment next(Case c) {
-    Profile p = profile(c);
+    Profile p = c.profile();
     Situation u = upper.next(c.upperChart(), c.lowerChart(), c.upperDesign(), p);
     Situation l = lower.next(c.lowerChart(), c.upperChart(), c.lowerDesign(), p);
     boolean judged = u == upper && l == lower && c.waivers().equals(subject.waivers());
     return new Assessment(c, u, l, judged ? report : Report.of(List.of(u, l), c.waivers()));
-  }
-
-  private static Profile profile(Case c) {
-    return Profile.builtIn(c.profile()).orElse(Profile.UK_TEACHING);
   }
 
   public Situation arch(Arch arch) {

@@ -8,6 +8,7 @@ import saddlewright.dentition.Arch;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.ComponentId;
 import saddlewright.design.DesignEdit;
+import saddlewright.rules.Profile;
 import saddlewright.rules.Waiver;
 
 /**
@@ -20,7 +21,7 @@ import saddlewright.rules.Waiver;
  * @param lowerChart chart of the lower arch
  * @param upperDesign design of the upper arch
  * @param lowerDesign design of the lower arch
- * @param profile id of the school profile that judges it
+ * @param profile the school profile that judges it
  * @param waivers accepted findings
  * @param prescription what the prescription says besides the design
  * @param extras members of the file that this version does not know, as JSON text, by JSON pointer
@@ -34,12 +35,13 @@ public record Case(
     ArchChart lowerChart,
     ArchDesign upperDesign,
     ArchDesign lowerDesign,
-    String profile,
+    Profile profile,
     List<Waiver> waivers,
     PrescriptionDetails prescription,
     Map<String, String> extras) {
 
-  public static final String DEFAULT_PROFILE = "uk-teaching";
+  private static final String PROFILE_MEMBER = "/profile";
+  private static final String PROFILE = PROFILE_MEMBER + "/";
 
   public Case {
     refuseWrongArch(upperChart.arch(), upperDesign.arch(), Arch.UPPER);
@@ -65,7 +67,7 @@ public record Case(
         ArchChart.full(Arch.LOWER),
         ArchDesign.empty(Arch.UPPER),
         ArchDesign.empty(Arch.LOWER),
-        DEFAULT_PROFILE,
+        Profile.UK_TEACHING,
         List.of(),
         PrescriptionDetails.EMPTY,
         Map.of());
@@ -178,7 +180,21 @@ public record Case(
         extras);
   }
 
-  public Case withProfile(String id) {
+  /** The case judged by another profile; what the file kept of an own one stays with it. */
+  public Case withProfile(Profile other) {
+    return withProfile(
+        new ProfileFile(other, bothOwn(other) ? schoolProfile().extras() : Map.of()));
+  }
+
+  private boolean bothOwn(Profile other) {
+    return profile.standing() == Profile.Standing.OWN && other.standing() == Profile.Standing.OWN;
+  }
+
+  /** The case judged by a profile from a file, with all that the file holds. */
+  public Case withProfile(ProfileFile other) {
+    Map<String, String> kept = new TreeMap<>(extras);
+    kept.keySet().removeIf(pointer -> pointer.startsWith(PROFILE));
+    other.extras().forEach((pointer, json) -> kept.put(PROFILE_MEMBER + pointer, json));
     return new Case(
         reference,
         title,
@@ -187,10 +203,22 @@ public record Case(
         lowerChart,
         upperDesign,
         lowerDesign,
-        id,
+        other.profile(),
         waivers,
         prescription,
-        extras);
+        kept);
+  }
+
+  /** The profile with what the file kept of it, as a file of its own. */
+  public ProfileFile schoolProfile() {
+    Map<String, String> own = new TreeMap<>();
+    extras.forEach(
+        (pointer, json) -> {
+          if (pointer.startsWith(PROFILE)) {
+            own.put(pointer.substring(PROFILE_MEMBER.length()), json);
+          }
+        });
+    return new ProfileFile(profile, own);
   }
 
   /** The same case with other members kept from a file, by JSON pointer. */

@@ -12,7 +12,16 @@ final class NorthAmericanTeaching {
     Map<Quantity, Threshold> m = new EnumMap<>(Quantity.class);
     m.put(
         Quantity.UNDERCUT_WROUGHT_STEEL,
-        Threshold.read(0.50, Literature.STEWART_NOTES + ": 18 gauge wrought round wire"));
+        Threshold.read(0.50, Literature.STEWART_NOTES + ": 18 gauge wrought round wire")
+            .because("the figure belongs to round wire 1.0 mm thick"));
+    m.put(
+        Quantity.LOWER_BORDER,
+        Threshold.read(4, Literature.MCCRACKEN_NOTES)
+            .because("a half-pear bar 4 mm high is placed with as much free gum above it"));
+    m.put(
+        Quantity.LONG_SPAN,
+        Threshold.read(6, Literature.OKLAHOMA + ": no axis until all six front teeth are gone")
+            .because("a shorter front span is taken to be carried by its abutments alone"));
     return m;
   }
 
@@ -21,8 +30,15 @@ final class NorthAmericanTeaching {
     m.put(
         "cast-arms-are-long-enough",
         Weighting.of(
-            Severity.CONSIDER,
-            Source.read(Literature.OKLAHOMA + ": cast circumferential arms on premolars")));
+                Severity.CONSIDER,
+                Source.read(Literature.OKLAHOMA + ": cast circumferential arms on premolars"))
+            .because("bench data keep a cast arm in 0.25 mm within its safe limit on premolars"));
+    m.put(
+        "free-end-rests-lie-away-from-the-saddle",
+        Weighting.of(
+                Severity.CONSIDER,
+                Source.read(Literature.OKLAHOMA + ": a distal rest with a flexible arm"))
+            .because("a distal rest is still taught as acceptable when the arm is flexible"));
     return m;
   }
 }

@@ -42,4 +42,9 @@ public enum Quantity {
   public String unit() {
     return unit;
   }
+
+  /** A value with the unit, such as "8 mm". */
+  public String amount(double value) {
+    return LimitRange.withUnit(value, unit);
+  }
 }

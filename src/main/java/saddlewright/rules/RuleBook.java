@@ -37,6 +37,11 @@ public final class RuleBook {
     return Optional.ofNullable(BY_ID.get(FORMER_IDS.getOrDefault(id, id)));
   }
 
+  /** The id that a rule has today, should it have had another when it was written down. */
+  public static String currentId(String id) {
+    return FORMER_IDS.getOrDefault(id, id);
+  }
+
   /** A key of a finding as it reads today, should its rule have had another id when it was kept. */
   static String currentKey(String findingKey) {
     int at = findingKey.indexOf('@');

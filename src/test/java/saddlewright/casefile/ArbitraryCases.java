@@ -2,6 +2,7 @@ package saddlewright.casefile;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +14,14 @@ import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
+import saddlewright.rules.LimitRange;
+import saddlewright.rules.Profile;
+import saddlewright.rules.Quantity;
+import saddlewright.rules.Severity;
+import saddlewright.rules.Source;
+import saddlewright.rules.Threshold;
 import saddlewright.rules.Waiver;
+import saddlewright.rules.Weighting;
 
 /**
  * Arbitrary cases for property tests: every member filled or empty, every kind of component, wise
@@ -35,7 +43,7 @@ public final class ArbitraryCases {
   private static Arbitrary<Case> plainCases(boolean unknown) {
     Arbitrary<List<Waiver>> waivers = waivers().list().ofMaxSize(3);
     Arbitrary<Case> identity =
-        Combinators.combine(text(), text(), text(), text())
+        Combinators.combine(text(), text(), text(), profiles(unknown))
             .as(
                 (ref, title, story, p) ->
                     Case.blank(ref).withIdentity(ref, title, story).withProfile(p));
@@ -65,6 +73,57 @@ public final class ArbitraryCases {
               }
               return design;
             });
+  }
+
+  /** Profiles that come with the program, that a school wrote, or that nobody here knows. */
+  public static Arbitrary<Profile> profiles(boolean unknown) {
+    Arbitrary<Profile> builtIn = Arbitraries.of(Profile.BUILT_IN);
+    Arbitrary<Profile> other =
+        Combinators.combine(text().map(t -> "p" + t), Arbitraries.of("1", "2", ""))
+            .as(Profile::named);
+    return Arbitraries.oneOf(builtIn, ownProfiles(), unknown ? other : olderProfiles());
+  }
+
+  private static Arbitrary<Profile> olderProfiles() {
+    return Arbitraries.of("0", "2").map(v -> Profile.named("hygiene-first", v));
+  }
+
+  private static Arbitrary<Profile> ownProfiles() {
+    Arbitrary<Source> sources =
+        Combinators.combine(text(), Arbitraries.of(Source.Evidence.values())).as(Source::new);
+    Arbitrary<Map<Quantity, Threshold>> limits =
+        Arbitraries.maps(
+                Arbitraries.of(Quantity.values()),
+                Combinators.combine(Arbitraries.doubles().between(0, 1), sources, text())
+                    .as(Threshold::new))
+            .ofMaxSize(4)
+            .map(ArbitraryCases::withinRange);
+    Arbitrary<Map<String, Weighting>> weights =
+        Arbitraries.maps(
+                Arbitraries.of("cast-arms-are-long-enough", "a/rule~of a-later version"),
+                Combinators.combine(Arbitraries.of(Severity.values()).optional(), sources, text())
+                    .as(Weighting::new))
+            .ofMaxSize(2);
+    return Combinators.combine(
+            text().map(t -> "School " + t),
+            text(),
+            Arbitraries.of("uk-teaching", "hygiene-first", "of-a-later-version"),
+            Arbitraries.of(Profile.Axis.values()),
+            limits,
+            weights)
+        .as(Profile::own);
+  }
+
+  /** The limits with each value, from 0 to 1, taken as a share of the plausible range. */
+  private static Map<Quantity, Threshold> withinRange(Map<Quantity, Threshold> shares) {
+    Map<Quantity, Threshold> out = new EnumMap<>(Quantity.class);
+    shares.forEach(
+        (q, t) -> {
+          LimitRange r = LimitRange.of(q);
+          double value = r.least() + t.value() * (r.most() - r.least());
+          out.put(q, new Threshold(value, t.source(), t.reason()));
+        });
+    return out;
   }
 
   private static Arbitrary<Waiver> waivers() {
@@ -115,6 +174,9 @@ public final class ArbitraryCases {
   /** Pointers of all objects of a case that may hold members of any name. */
   private static List<String> objectsOf(Case c) {
     List<String> out = new ArrayList<>(List.of("", "/prescription"));
+    if (c.profile().standing() == Profile.Standing.OWN) {
+      out.addAll(List.of("/profile", "/profile/limits/cast-arm-length"));
+    }
     for (Arch arch : Arch.values()) {
       String at = "/" + arch.code();
       out.addAll(List.of(at, at + "/softTissues", at + "/design"));

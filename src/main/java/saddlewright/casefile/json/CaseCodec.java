@@ -1,6 +1,5 @@
 package saddlewright.casefile.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -12,6 +11,7 @@ import saddlewright.casefile.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.design.ArchDesign;
+import saddlewright.rules.Profile;
 
 /** A case as the text of its file, and back; the format is {@code docs/case-schema.json}. */
 public final class CaseCodec {
@@ -23,6 +23,9 @@ public final class CaseCodec {
 
   /** The largest file that is read or written, in bytes; a full case has some ten thousand. */
   public static final int MAX_BYTES = 20_000_000;
+
+  private static final FileHeader HEADER =
+      new FileHeader("case", FORMAT, Migrations.ALL, Kind.NOT_A_CASE);
 
   private CaseCodec() {}
 
@@ -53,7 +56,7 @@ public final class CaseCodec {
       if (bytes.length > MAX_BYTES) {
         throw tooLarge();
       }
-      return read(caseObject(JsonText.parse(bytes)));
+      return read(HEADER.check(JsonText.parse(bytes)));
     } catch (Refusal e) {
       throw e.in(name);
     }
@@ -65,34 +68,6 @@ public final class CaseCodec {
         "is larger than "
             + MAX_BYTES / 1_000_000
             + " MB, which no case is. Check that this is the right file.");
-  }
-
-  private static ObjectNode caseObject(JsonNode node) {
-    if (!(node instanceof ObjectNode object) || !FORMAT.equals(object.path("format").textValue())) {
-      throw Refusal.ofFile(
-          Kind.NOT_A_CASE,
-          "is JSON but not a case: it does not say \"format\": \""
-              + FORMAT
-              + "\". Open a file that was saved as a case.");
-    }
-    JsonNode version = object.path("formatVersion");
-    if (!version.isIntegralNumber() || version.bigIntegerValue().signum() <= 0) {
-      throw Refusal.ofFile(
-          Kind.NOT_A_CASE,
-          "does not say which version of the format it has. Write \"formatVersion\": "
-              + FORMAT_VERSION
-              + " if you made it by hand.");
-    }
-    if (!version.canConvertToInt() || version.intValue() > FORMAT_VERSION) {
-      throw Refusal.ofFile(
-          Kind.NEWER_VERSION,
-          "was saved by a newer version of the program (format "
-              + version.asText()
-              + "; this one reads up to "
-              + FORMAT_VERSION
-              + "). Update the program to open it.");
-    }
-    return Migrations.ALL.bringUpToDate(object, version.intValue());
   }
 
   private static Case read(ObjectNode object) {
@@ -115,7 +90,7 @@ public final class CaseCodec {
         lower.chart(),
         upper.design(),
         lower.design(),
-        top.text("profile").orElse(Case.DEFAULT_PROFILE),
+        ProfileFormat.readPinned(top).orElse(Profile.UK_TEACHING),
         WaiverFormat.read(top),
         top.object("prescription", PrescriptionFormat::read).orElse(PrescriptionDetails.EMPTY),
         Map.of());
@@ -140,7 +115,7 @@ public final class CaseCodec {
     top.text("reference", c.reference());
     top.text("title", c.title());
     top.textUnlessEmpty("story", c.story());
-    top.text("profile", c.profile());
+    ProfileFormat.writePinned(c.profile(), top);
     for (Arch arch : Arch.values()) {
       top.object(
           arch.code(),

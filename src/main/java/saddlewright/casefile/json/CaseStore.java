@@ -1,10 +1,5 @@
 package saddlewright.casefile.json;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
@@ -21,27 +16,7 @@ public final class CaseStore {
    * @throws CaseFileException when the file cannot be read or holds no lawful case
    */
   public static Case load(Path file) throws CaseFileException {
-    String name = AtomicFile.nameOf(file);
-    if (Files.isDirectory(file)) {
-      throw unreadable(name + " is a folder, not a case file. Choose a file inside it.", null);
-    }
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(file)) {
-      // One byte more than allowed: enough for the codec to refuse it, however long it is.
-      bytes = in.readNBytes(CaseCodec.MAX_BYTES + 1);
-    } catch (NoSuchFileException e) {
-      throw unreadable(
-          name
-              + " does not exist. Check the name and the folder, "
-              + AtomicFile.folderOf(file)
-              + ".",
-          e);
-    } catch (AccessDeniedException e) {
-      throw unreadable(name + " may not be read. Ask its owner for permission, or open a copy.", e);
-    } catch (IOException e) {
-      throw unreadable(name + " cannot be read (" + e.getMessage() + "). Try a copy of it.", e);
-    }
-    return CaseCodec.fromBytes(bytes, name);
+    return CaseCodec.fromBytes(FileBytes.of(file, "case"), AtomicFile.nameOf(file));
   }
 
   /**
@@ -66,9 +41,5 @@ public final class CaseStore {
           null);
     }
     writer.save(file, bytes);
-  }
-
-  private static CaseFileException unreadable(String sentences, Throwable cause) {
-    return new CaseFileException(Kind.UNREADABLE, sentences, cause);
   }
 }

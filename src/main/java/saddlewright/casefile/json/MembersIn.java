@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import saddlewright.dentition.Arch;
@@ -248,6 +249,30 @@ final class MembersIn {
 
   <T> Optional<T> object(String name, Function<MembersIn, T> reader) {
     return find(name).map(n -> read(n, place.member(name), extras, reader));
+  }
+
+  /** What is made of a member that may be text or an object. */
+  <T> Optional<T> textOrObject(
+      String name, Function<String, T> ofText, Function<MembersIn, T> ofObject) {
+    return find(name)
+        .map(
+            n -> {
+              if (n.isTextual()) {
+                return ofText.apply(n.textValue());
+              }
+              if (!n.isObject()) {
+                throw wrongType(place.member(name), "text in quotes or an object in braces", n);
+              }
+              return read(n, place.member(name), extras, ofObject);
+            });
+  }
+
+  /** One object for each name, whatever the names are. */
+  <T> Map<String, T> objectsByName(String name, Function<MembersIn, T> reader) {
+    Map<String, T> out = new TreeMap<>();
+    Place at = place.member(name);
+    each(name, (key, value) -> out.put(key, read(value, at.member(key), extras, reader)));
+    return out;
   }
 
   /** One object for each tooth that the member names by its number. */

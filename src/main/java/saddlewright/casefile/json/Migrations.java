@@ -12,7 +12,10 @@ import java.util.function.UnaryOperator;
  * sample file of the old version to the tests; a new member that may be absent needs neither.
  */
 record Migrations(List<UnaryOperator<ObjectNode>> steps) {
-  static final Migrations ALL = new Migrations(List.of());
+  /** A format that is in its first version. */
+  static final Migrations NONE = new Migrations(List.of());
+
+  static final Migrations ALL = NONE;
 
   Migrations {
     steps = List.copyOf(steps);

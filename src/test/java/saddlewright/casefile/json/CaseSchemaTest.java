@@ -57,6 +57,8 @@ import saddlewright.design.Relief;
 import saddlewright.design.Rest;
 import saddlewright.design.RetentionMesh;
 import saddlewright.design.Saddle;
+import saddlewright.rules.Profile;
+import saddlewright.rules.Source;
 
 /**
  * Holds the published schema, docs/case-schema.json, against what is read and written. The schema
@@ -79,7 +81,16 @@ class CaseSchemaTest {
     JsonNode definitions = copy.path("$defs");
     List<JsonNode> closed = new ArrayList<>(List.of(copy));
     for (String name :
-        List.of("toothFindings", "undercut", "connectorShape", "prescription", "waiver")) {
+        List.of(
+            "toothFindings",
+            "undercut",
+            "connectorShape",
+            "prescription",
+            "waiver",
+            "namedProfile",
+            "ownProfile",
+            "limit",
+            "weighting")) {
       closed.add(definitions.path(name));
     }
     for (Arch arch : Arch.values()) {
@@ -214,7 +225,9 @@ class CaseSchemaTest {
           Map.entry("meshForm", RetentionMesh.Form.class),
           Map.entry("finishLevel", FinishLine.Level.class),
           Map.entry("damExtent", PostDam.Extent.class),
-          Map.entry("reliefArea", Relief.Area.class));
+          Map.entry("reliefArea", Relief.Area.class),
+          Map.entry("axis", Profile.Axis.class),
+          Map.entry("evidence", Source.Evidence.class));
 
   /** Renaming a constant would otherwise change the format without anyone noticing. */
   @TestFactory
