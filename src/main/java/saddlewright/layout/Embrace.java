@@ -145,7 +145,8 @@ public final class Embrace {
       swept(new Sweep(k.origin(), first), laid);
       return;
     }
-    double half = k.form() == ClaspForm.I_BAR ? GingivalArm.I_CONTACT / 2 : Strut.WIDTH_AT_TOOTH / 4;
+    double half =
+        k.form() == ClaspForm.I_BAR ? GingivalArm.I_CONTACT / 2 : Strut.WIDTH_AT_TOOTH / 4;
     along(laid, half, NEAR);
     laid.tip()
         .filter(t -> k.form() == ClaspForm.T_BAR)

@@ -1,6 +1,7 @@
 package saddlewright.rules;
 
 import java.util.List;
+import saddlewright.rules.abutments.AbutmentRules;
 import saddlewright.rules.bracing.BracingRules;
 import saddlewright.rules.framework.FrameworkRules;
 import saddlewright.rules.indirect.IndirectRules;
@@ -15,7 +16,8 @@ public enum RuleGroup {
   RETENTION("Retention", RetentionRules.ALL),
   BRACING("Bracing and reciprocation", BracingRules.ALL),
   FRAMEWORK("Connectors", FrameworkRules.ALL),
-  INDIRECT("Indirect retention", IndirectRules.ALL);
+  INDIRECT("Indirect retention", IndirectRules.ALL),
+  ABUTMENTS("Abutments and occlusion", AbutmentRules.ALL);
 
   private final String title;
   private final List<Rule> rules;

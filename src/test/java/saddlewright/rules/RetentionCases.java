@@ -13,6 +13,7 @@ import saddlewright.design.Rest;
 import saddlewright.layout.Measure;
 import saddlewright.rules.retention.BarArmsAvoidTissueUndercuts;
 import saddlewright.rules.retention.BarArmsClearTheGingivalMargin;
+import saddlewright.rules.retention.BarArmsCrossTheMarginSquarely;
 import saddlewright.rules.retention.BarArmsHaveRoomInTheSulcus;
 import saddlewright.rules.retention.CastArmsAreLongEnough;
 import saddlewright.rules.retention.ClaspsHoldBothSides;
@@ -55,6 +56,18 @@ final class RetentionCases {
                     .measuring(Clasp.class, 35, Measure.MARGIN_CLEARANCE, 3.0)
                     .measuring(Clasp.class, 45, Measure.MARGIN_CLEARANCE, 3.0))
             .quiet("arms from above", Designs.upperClassThree()),
+        RuleCase.of(new BarArmsCrossTheMarginSquarely())
+            .fires(
+                "a slanting bar",
+                Designs.lowerClassOne().measuring(Clasp.class, 35, Measure.CROSSING_DEGREES, 50),
+                "35: I-bar on 35 crosses the gingival margin on a slant (50 degrees against at"
+                    + " least 70 degrees)")
+            .upholds(
+                "a bar laid out squarely",
+                Designs.lowerClassOne(),
+                "crosses the gingival margin at 90 degrees")
+            .quiet("laid out squarely", Designs.lowerClassOne())
+            .quiet("an arm from above crosses no margin", Designs.upperClassThree()),
         RuleCase.of(new BarArmsHaveRoomInTheSulcus())
             .fires(
                 "3 mm of sulcus",

@@ -22,6 +22,7 @@ class RuleCasesTest {
             RetentionCases.all(),
             BracingCases.all(),
             IndirectCases.all(),
+            AbutmentCases.all(),
             FrameworkCases.all())
         .flatMap(List::stream)
         .toList();

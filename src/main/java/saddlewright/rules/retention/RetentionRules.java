@@ -9,6 +9,7 @@ public final class RetentionRules {
       List.of(
           new BarArmsAvoidTissueUndercuts(),
           new BarArmsClearTheGingivalMargin(),
+          new BarArmsCrossTheMarginSquarely(),
           new BarArmsHaveRoomInTheSulcus(),
           new CastArmsAreLongEnough(),
           new ClaspsHoldBothSides(),

@@ -1,0 +1,55 @@
+package saddlewright.rules.bracing;
+
+import java.util.ArrayList;
+import java.util.List;
+import saddlewright.dentition.Side;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.Saddle;
+import saddlewright.design.Subject;
+import saddlewright.rules.Amount;
+import saddlewright.rules.Claim;
+import saddlewright.rules.Judging;
+import saddlewright.rules.Literature;
+import saddlewright.rules.Rule;
+import saddlewright.rules.Severity;
+import saddlewright.rules.Situation;
+import saddlewright.rules.Source;
+
+/** One braced tooth is a pivot; two on each side keep a denture from swinging. */
+public final class EachSideIsBracedOnTwoTeeth implements Rule {
+  private static final Claim CLAIM =
+      new Claim(
+          "each-side-is-braced-on-two-teeth",
+          "On each side rigid parts brace at least two teeth.",
+          Severity.SHOULD,
+          Source.fromMemory(Literature.BDJ_BRACING + "; the same in " + Literature.OKLAHOMA));
+
+  private static final int ENOUGH = 2;
+
+  @Override
+  public Claim stated() {
+    return CLAIM;
+  }
+
+  @Override
+  public void weigh(Situation s, Judging on) {
+    if (s.design().majorConnector().isEmpty() || s.design().all(Saddle.class).isEmpty()) {
+      return;
+    }
+    for (Side side : Side.values()) {
+      List<Tooth> standing = s.chart().standing().stream().filter(t -> t.side() == side).toList();
+      List<Tooth> braced = BracedTeeth.on(s, side);
+      int needed = Math.min(ENOUGH, standing.size());
+      if (braced.size() >= needed) {
+        on.judged();
+        continue;
+      }
+      List<Subject> about = new ArrayList<>();
+      (braced.isEmpty() ? standing : braced).forEach(t -> about.add(Subject.of(t)));
+      on.finding(side.code() + " side", about)
+          .fact("too few teeth are braced against sideways push")
+          .measured(Amount.teeth(braced.size(), "braced"), Amount.teeth(needed, "braced"))
+          .done();
+    }
+  }
+}
