@@ -115,7 +115,7 @@ final class GingivalArm {
       rising = rising(at, i * STEP_OUT);
       clear = clearance(rising, necks);
     }
-    return laid(rising, clear, upright, tip, at.crossing, run);
+    return laid(rising, clear, upright, tip, run);
   }
 
   /** Sweep to the upright: at the tip, or before a foot that reaches sideways to it. */
@@ -236,8 +236,7 @@ final class GingivalArm {
         .or(() -> ground.connector().map(Laid::body).filter(b -> !b.isEmpty()));
   }
 
-  private Laid laid(
-      Path rising, double clear, double upright, double tip, Point crossing, Vector run) {
+  private Laid laid(Path rising, double clear, double upright, double tip, Vector run) {
     List<Region> parts = new ArrayList<>();
     Path line = rising;
     double from = sweep.degrees(upright);
@@ -253,7 +252,7 @@ final class GingivalArm {
         line = rising.then(crown.path(from, to, FOOT_OFFSET));
       }
     }
-    Vector up = line.tangentAt(line.arcNearest(crossing));
+    Vector up = rising.tangentAt(rising.length() - 0.5);
     double plan = line.length();
     Laid laid =
         Laid.of(clasp, OcclusalArm.substance(clasp.material()), joined(parts))

@@ -5,7 +5,6 @@ import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
 import saddlewright.design.Component;
-import saddlewright.design.ConnectorForm;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
@@ -15,6 +14,9 @@ import saddlewright.rules.Situation;
 
 /** The teeth that hold a denture against sideways push. */
 final class BracedTeeth {
+  /** The upper limb of a continuous bar runs from first premolar to first premolar. */
+  private static final int LAST_UNDER_A_CONTINUOUS_BAR = 4;
+
   private BracedTeeth() {}
 
   /** Standing teeth of a side touched by a rigid upright part: arm, plate, strut or plating. */
@@ -31,7 +33,11 @@ final class BracedTeeth {
       return false;
     }
     if (c instanceof MajorConnector m) {
-      return m.form() == ConnectorForm.LINGUAL_PLATE || m.form() == ConnectorForm.DENTAL_BAR;
+      return switch (m.form()) {
+        case LINGUAL_PLATE, DENTAL_BAR -> true;
+        case CONTINUOUS_BAR -> tooth.position() <= LAST_UNDER_A_CONTINUOUS_BAR;
+        default -> false;
+      };
     }
     if (c instanceof Clasp k) {
       return k.form().isSelfReciprocating();

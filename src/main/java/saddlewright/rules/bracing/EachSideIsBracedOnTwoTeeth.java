@@ -3,11 +3,16 @@ package saddlewright.rules.bracing;
 import java.util.ArrayList;
 import java.util.List;
 import saddlewright.dentition.Side;
+import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
+import saddlewright.design.DesignEdit;
+import saddlewright.design.Plating;
+import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
+import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Rule;
@@ -44,12 +49,31 @@ public final class EachSideIsBracedOnTwoTeeth implements Rule {
         on.judged();
         continue;
       }
+      List<Tooth> rested = standing.stream().filter(t -> isRested(s, t)).toList();
       List<Subject> about = new ArrayList<>();
-      (braced.isEmpty() ? standing : braced).forEach(t -> about.add(Subject.of(t)));
-      on.finding(side.code() + " side", about)
-          .fact("too few teeth are braced against sideways push")
-          .measured(Amount.teeth(braced.size(), "braced"), Amount.teeth(needed, "braced"))
-          .done();
+      (!braced.isEmpty() ? braced : !rested.isEmpty() ? rested : standing)
+          .forEach(t -> about.add(Subject.of(t)));
+      Draft d =
+          on.finding(side.code() + " side", about)
+              .fact("too few teeth are braced against sideways push")
+              .measured(Amount.teeth(braced.size(), "braced"), Amount.teeth(needed, "braced"));
+      List<Tooth> bare = rested.stream().filter(t -> !braced.contains(t)).toList();
+      if (braced.size() + bare.size() >= needed) {
+        d.remedy("Plate the rested teeth of this side", plated(s, bare));
+      }
+      d.done();
     }
+  }
+
+  private static boolean isRested(Situation s, Tooth t) {
+    return s.design().stream(Rest.class).anyMatch(r -> r.tooth() == t);
+  }
+
+  private static DesignEdit plated(Situation s, List<Tooth> teeth) {
+    return new DesignEdit.Several(
+        teeth.stream()
+            .<DesignEdit>map(
+                t -> new DesignEdit.Place(new Plating(s.design().freshId("plating"), Span.of(t))))
+            .toList());
   }
 }
