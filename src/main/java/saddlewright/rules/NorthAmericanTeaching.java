@@ -22,6 +22,14 @@ final class NorthAmericanTeaching {
         Quantity.LONG_SPAN,
         Threshold.read(6, Literature.OKLAHOMA + ": no axis until all six front teeth are gone")
             .because("a shorter front span is taken to be carried by its abutments alone"));
+    m.put(
+        Quantity.CLASPS_CLASS_TWO_LEAST,
+        Threshold.read(3, "North American teaching cards: two for Class I, three for Class II")
+            .because("three points hold the denture against tipping about a diagonal"));
+    m.put(
+        Quantity.BAR_ARM_SULCUS_AMPLE,
+        Threshold.read(4, Literature.STEWART_NOTES)
+            .because("3 mm to the margin and the arm are all that is asked for"));
     return m;
   }
 
@@ -39,6 +47,12 @@ final class NorthAmericanTeaching {
                 Severity.CONSIDER,
                 Source.read(Literature.OKLAHOMA + ": a distal rest with a flexible arm"))
             .because("a distal rest is still taught as acceptable when the arm is flexible"));
+    m.put(
+        "single-rooted-teeth-take-arms-from-below",
+        Weighting.of(
+                Severity.CONSIDER,
+                Source.read(Literature.OKLAHOMA + ": cast circumferential arms on premolars"))
+            .because("cast circumferential arms on premolars are routine"));
     return m;
   }
 }

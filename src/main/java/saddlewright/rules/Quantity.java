@@ -15,6 +15,20 @@ public enum Quantity {
   BAR_ARM_MARGIN("a gingivally approaching arm clear of the gingival margin", "mm"),
   BAR_ARM_SULCUS("buccal sulcus for a gingivally approaching arm", "mm"),
   TISSUE_UNDERCUT("tissue undercut under a gingivally approaching arm, most", "mm"),
+  CLASPS("clasps on a denture, most", ""),
+  CLASPS_USUAL("clasps on a denture with a free end, most", ""),
+  CLASPS_CLASS_ONE("clasps on a Class I denture", ""),
+  CLASPS_CLASS_TWO_LEAST("clasps on a Class II denture, least", ""),
+  CLASPS_CLASS_TWO("clasps on a Class II denture, most", ""),
+  CLASP_AXIS_REACH("denture on the lesser side of the clasp axis", "mm"),
+  CLASP_MOBILITY("mobility of a clasped tooth, most", "grade"),
+  CLASP_BONE("bone support of a clasped tooth", "%"),
+  BAR_ARM_SULCUS_AMPLE("buccal sulcus for a gingivally approaching arm, ample", "mm"),
+  BAR_ARM_TILT("lingual tilt under a gingivally approaching arm, most", "°"),
+  SHORT_GAP("a short bounded gap, most", "teeth"),
+  EMBRASURE_ROOM("room for the body of an embrasure clasp", "mm"),
+  TIP_MARGIN("a retentive tip above the gingival margin", "mm"),
+  TIP_AHEAD("a stiff tip in front of the support axis, most", "mm"),
   LINGUAL_BAR_DEPTH_LEAST("lingual depth for a lingual bar, least", "mm"),
   LINGUAL_BAR_DEPTH("lingual depth for a lingual bar", "mm"),
   SUBLINGUAL_BAR_DEPTH("lingual depth for a sublingual bar", "mm"),
@@ -25,19 +39,7 @@ public enum Quantity {
   RING_OPENING("opening of a ring, front to back", "mm"),
   MINOR_SPACING("between two minor connectors", "mm"),
   INDIRECT_DISTANCE("indirect retainer beyond the axis", "mm"),
-  MOBILITY("mobility of an abutment, most", "grade"),
-
-  // Bracing, indirect retention and abutments.
-  ENCIRCLEMENT("round of a tooth held by its clasp unit, more than", "degrees"),
-  MARGIN_CROSSING("angle at which a bar arm crosses the gingival margin", "degrees"),
-  GUIDE_PLANE_HEIGHT("height of a guide plane beside a bounded saddle", "mm"),
-  GUIDE_PLANE_FREE_END("height of a guide plane at a free end", "mm"),
-  SHORT_CROWN("height of a crown for a reciprocal arm", "mm"),
-  LEVER_RATIO("lever of an indirect retainer over that of the saddle", ""),
-  CROWN_ROOT_MOST("crown over root of an abutment, most", ""),
-  CROWN_ROOT("crown over root of a good abutment, less than", ""),
-  BONE_SUPPORT("bone around the root of an abutment", "per cent"),
-  ABUTMENT_LEAN("lean of an abutment, most", "degrees");
+  MOBILITY("mobility of an abutment, most", "grade");
 
   private final String words;
   private final String unit;

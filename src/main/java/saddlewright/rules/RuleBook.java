@@ -10,7 +10,8 @@ import java.util.Optional;
 /** Every rule, sorted by id. */
 public final class RuleBook {
   /** Ids that rules had in earlier versions, with what they are called now. */
-  public static final Map<String, String> FORMER_IDS = Map.of();
+  public static final Map<String, String> FORMER_IDS =
+      Map.of("tips-end-in-charted-undercuts", "tips-end-in-undercuts");
 
   private static final List<Rule> RULES =
       Arrays.stream(RuleGroup.values())

@@ -1,23 +1,25 @@
 package saddlewright.rules;
 
 import java.util.List;
-import saddlewright.rules.abutments.AbutmentRules;
 import saddlewright.rules.bracing.BracingRules;
+import saddlewright.rules.clasping.ClaspingRules;
 import saddlewright.rules.framework.FrameworkRules;
 import saddlewright.rules.indirect.IndirectRules;
 import saddlewright.rules.placing.PlacingRules;
 import saddlewright.rules.retention.RetentionRules;
 import saddlewright.rules.support.SupportRules;
+import saddlewright.rules.undercut.UndercutRules;
 
 /** The chapters of the rule book, in the order in which one designs. */
 public enum RuleGroup {
   PLACING("Placing", PlacingRules.ALL),
   SUPPORT("Support", SupportRules.ALL),
   RETENTION("Retention", RetentionRules.ALL),
+  CLASPING("Choice of clasp", ClaspingRules.ALL),
+  UNDERCUT("Undercuts and arms", UndercutRules.ALL),
   BRACING("Bracing and reciprocation", BracingRules.ALL),
   FRAMEWORK("Connectors", FrameworkRules.ALL),
-  INDIRECT("Indirect retention", IndirectRules.ALL),
-  ABUTMENTS("Abutments and occlusion", AbutmentRules.ALL);
+  INDIRECT("Indirect retention", IndirectRules.ALL);
 
   private final String title;
   private final List<Rule> rules;

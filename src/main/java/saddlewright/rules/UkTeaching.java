@@ -43,6 +43,7 @@ final class UkTeaching {
         Quantity.TISSUE_UNDERCUT,
         Threshold.fromMemory(
             1, Literature.BDJ_CLASPS + ": 1 mm deep within 3 mm of the gingival margin"));
+    clasps(m);
     m.put(Quantity.LINGUAL_BAR_DEPTH_LEAST, Threshold.read(7, Literature.STRATTON));
     m.put(
         Quantity.LINGUAL_BAR_DEPTH,
@@ -71,53 +72,50 @@ final class UkTeaching {
     m.put(
         Quantity.MOBILITY,
         Threshold.read(2, "teaching notes on mouth preparation: above grade II, do not use"));
-    bracingAndAbutments(m);
     return m;
   }
 
-  /** Bracing, indirect retention and abutments. */
-  private static void bracingAndAbutments(Map<Quantity, Threshold> m) {
+  private static void clasps(Map<Quantity, Threshold> m) {
+    m.put(Quantity.CLASPS, Threshold.fromMemory(4, "common teaching: four clasps at the most"));
     m.put(
-        Quantity.ENCIRCLEMENT,
-        Threshold.read(180, Literature.NEURONS + "; " + Literature.MCCRACKEN_NOTES));
+        Quantity.CLASPS_USUAL, Threshold.read(3, Literature.STEWART_NOTES + ": three are enough"));
+    m.put(Quantity.CLASPS_CLASS_ONE, Threshold.read(2, Literature.ANKARA));
     m.put(
-        Quantity.MARGIN_CROSSING,
+        Quantity.CLASPS_CLASS_TWO_LEAST,
+        Threshold.fromMemory(
+            2, Literature.BDJ_CLASPS + ": one near the saddle, one far back across the arch"));
+    m.put(
+        Quantity.CLASPS_CLASS_TWO,
+        Threshold.read(3, "North American teaching cards; " + Literature.WESTERN_AUSTRALIA));
+    m.put(
+        Quantity.CLASP_AXIS_REACH,
         Threshold.derived(
-            70,
-            "taught is a right angle; at 70 degrees a bar covers 6 per cent more of the margin than"
-                + " it must (1 / sin 70), and the slant begins to show"));
+            2,
+            "a tip lies 2 to 3 mm from the mesial rest of its own premolar; a denture that reaches"
+                + " no farther than that beyond the line lies on one side of it"));
+    m.put(Quantity.CLASP_MOBILITY, Threshold.read(1, Literature.ANKARA));
+    m.put(Quantity.CLASP_BONE, Threshold.fromMemory(50, "common teaching: half the root in bone"));
     m.put(
-        Quantity.GUIDE_PLANE_HEIGHT,
-        Threshold.read(3, "North American teaching cards: 3 to 4 mm; " + Literature.STEWART_NOTES));
+        Quantity.BAR_ARM_SULCUS_AMPLE,
+        Threshold.read(7, "one set of British undergraduate teaching notes, alone"));
     m.put(
-        Quantity.GUIDE_PLANE_FREE_END,
-        Threshold.read(1.5, "North American teaching cards: 1.5 to 2 mm; " + Literature.DALHOUSIE));
-    m.put(
-        Quantity.SHORT_CROWN,
+        Quantity.BAR_ARM_TILT,
         Threshold.derived(
-            5,
-            "an arm 1.5 mm high, a guide plane of 2 mm under it, and 1.5 mm to the gingival"
-                + " margin"));
+            15,
+            "no school gives a figure for a strong tilt; a crown 8 mm tall that leans by 15° stands"
+                + " out over its margin by 8 mm x tan 15° = 2.1 mm"));
     m.put(
-        Quantity.LEVER_RATIO,
+        Quantity.SHORT_GAP,
         Threshold.derived(
-            0.2,
-            "by the law of levers the clasps must hold 1 + 1/r times the pull on the saddle: six"
-                + " times at a ratio of 0.2"));
+            1, "a gap of one tooth, some 7 mm, leaves a bar arm no length beside its teeth"));
     m.put(
-        Quantity.CROWN_ROOT_MOST,
-        Threshold.read(2, Literature.ANKARA + ": a crown twice as long as its root"));
+        Quantity.EMBRASURE_ROOM, Threshold.fromMemory(1.5, "common teaching on embrasure clasps"));
+    m.put(Quantity.TIP_MARGIN, Threshold.fromMemory(1, "common teaching: 1 to 1.5 mm"));
     m.put(
-        Quantity.CROWN_ROOT,
-        Threshold.read(1, Literature.ANKARA + ": a crown as long as its root is weak"));
-    m.put(
-        Quantity.BONE_SUPPORT,
-        Threshold.fromMemory(50, "common teaching on periodontally reduced abutments"));
-    m.put(
-        Quantity.ABUTMENT_LEAN,
+        Quantity.TIP_AHEAD,
         Threshold.derived(
-            25,
-            "sin 25 = 0.42: more than two fifths of a bite along the path push the tooth"
-                + " sideways"));
+            1,
+            "seats and tips are placed on mean crowns to about 1 mm; a tip no farther in front"
+                + " moves by less than a twentieth of what the end of the saddle sinks"));
   }
 }

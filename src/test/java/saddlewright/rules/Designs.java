@@ -22,14 +22,13 @@ import saddlewright.dentition.Zone;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
+import saddlewright.design.ClaspMaterial;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
-import saddlewright.design.GuidePlane;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
-import saddlewright.design.Note;
 import saddlewright.design.Plating;
 import saddlewright.design.ReciprocalArm;
 import saddlewright.design.Rest;
@@ -155,6 +154,15 @@ public final class Designs {
     return chart(new int[] {tooth}, f -> f.withTilt(Optional.of(tilt), Optional.of(18.0)));
   }
 
+  /** Leaning, by how much is not charted. */
+  public Designs tilt(int tooth, Tilt tilt) {
+    return chart(new int[] {tooth}, f -> f.withTilt(Optional.of(tilt), Optional.empty()));
+  }
+
+  public Designs leaning(int tooth, Tilt tilt, double degrees) {
+    return chart(new int[] {tooth}, f -> f.withTilt(Optional.of(tilt), Optional.of(degrees)));
+  }
+
   public Designs condition(int tooth, Condition found) {
     return chart(new int[] {tooth}, f -> f.withCondition(Optional.of(found)));
   }
@@ -206,40 +214,15 @@ public final class Designs {
     return chart(new int[] {tooth}, f -> f.withUndercut(zone, Optional.of(Undercut.of(mm))));
   }
 
-  public Designs withoutUndercut(int tooth, Zone zone) {
-    return chart(new int[] {tooth}, f -> f.withUndercut(zone, Optional.empty()));
-  }
-
-  /** An undercut with the height above the margin at which it was measured. */
+  /** An undercut with its height above the gingival margin. */
   public Designs undercut(int tooth, Zone zone, double mm, double height) {
     return chart(
         new int[] {tooth},
         f -> f.withUndercut(zone, Optional.of(new Undercut(mm, Optional.of(height)))));
   }
 
-  public Designs leaning(int tooth, Tilt tilt, Optional<Double> degrees) {
-    return chart(new int[] {tooth}, f -> f.withTilt(Optional.of(tilt), degrees));
-  }
-
-  /** A chart in which these teeth are lost and not replaced. */
-  static ArchChart lost(ArchChart chart, int... teeth) {
-    ArchChart c = chart;
-    for (int t : teeth) {
-      c = c.with(Tooth.of(t), ToothFindings.of(ToothStatus.MISSING, GapDecision.NOT_REPLACED));
-    }
-    return c;
-  }
-
-  /** All sixteen teeth of the other arch lost and replaced by a complete denture. */
-  public Designs againstACompleteDenture() {
-    return opposing(
-        c -> {
-          ArchChart bare = c;
-          for (Tooth t : Tooth.in(c.arch())) {
-            bare = bare.with(t, ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));
-          }
-          return bare;
-        });
+  public Designs withoutUndercut(int tooth, Zone zone) {
+    return chart(new int[] {tooth}, f -> f.withUndercut(zone, Optional.empty()));
   }
 
   private Designs chart(int[] teeth, UnaryOperator<ToothFindings> change) {
@@ -257,6 +240,20 @@ public final class Designs {
   public Designs lingualDepth(double mm, int... teeth) {
     for (int t : teeth) {
       tissues(x -> x.withLingualDepth(Tooth.of(t), Optional.of(mm)));
+    }
+    return this;
+  }
+
+  public Designs buccalDepth(double mm, int... teeth) {
+    for (int t : teeth) {
+      tissues(x -> x.withBuccalDepth(Tooth.of(t), Optional.of(mm)));
+    }
+    return this;
+  }
+
+  public Designs tissueUndercut(double mm, int... teeth) {
+    for (int t : teeth) {
+      tissues(x -> x.withTissueUndercut(Tooth.of(t), Optional.of(mm)));
     }
     return this;
   }
@@ -303,30 +300,16 @@ public final class Designs {
     return add(new GuidePlate(id("plate"), Tooth.of(tooth), end));
   }
 
-  public Designs guidePlane(int tooth, GuidePlane.Surface surface) {
-    return add(new GuidePlane(id("plane"), Tooth.of(tooth), surface));
-  }
-
-  public Designs saddle(int from, int to, Saddle.Flange flange) {
-    return add(
-        new Saddle(
-            id("saddle"),
-            Span.of(from, to),
-            Saddle.Base.ACRYLIC_ON_MESH,
-            flange,
-            Saddle.Finish.ACRYLIC));
-  }
-
-  public Designs note(String text) {
-    return add(new Note(id("note"), text, 0, 50, Optional.empty(), Optional.empty()));
-  }
-
   public Designs plating(int from, int to) {
     return add(new Plating(id("plating"), Span.of(from, to)));
   }
 
   public Designs clasp(int tooth, ClaspForm form, Zone tip, End origin) {
     return add(Clasp.of(id("clasp"), Tooth.of(tooth), form, tip, origin));
+  }
+
+  public Designs clasp(int tooth, ClaspForm form, Zone tip, End origin, ClaspMaterial material) {
+    return add(new Clasp(id("clasp"), Tooth.of(tooth), form, tip, origin, material));
   }
 
   public Designs reciprocal(int tooth, Face face, End origin) {

@@ -1,115 +1,121 @@
 package saddlewright.rules;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import saddlewright.chart.Condition;
 import saddlewright.dentition.End;
-import saddlewright.dentition.RestSite;
-import saddlewright.dentition.Tooth;
 import saddlewright.dentition.Zone;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
 import saddlewright.design.Rest;
-import saddlewright.layout.Measure;
-import saddlewright.rules.retention.BarArmsAvoidTissueUndercuts;
-import saddlewright.rules.retention.BarArmsClearTheGingivalMargin;
-import saddlewright.rules.retention.BarArmsCrossTheMarginSquarely;
-import saddlewright.rules.retention.BarArmsHaveRoomInTheSulcus;
-import saddlewright.rules.retention.CastArmsAreLongEnough;
+import saddlewright.rules.retention.ClaspAxesBisectTheDenture;
+import saddlewright.rules.retention.ClaspedTeethAreSound;
 import saddlewright.rules.retention.ClaspsHoldBothSides;
+import saddlewright.rules.retention.ClaspsStandBackFromAClassFourSaddle;
+import saddlewright.rules.retention.ClaspsStayOutOfTheSmile;
+import saddlewright.rules.retention.ClassOneDenturesHaveTwoClasps;
+import saddlewright.rules.retention.ClassThreeClaspsStandOnADiagonal;
+import saddlewright.rules.retention.ClassTwoDenturesAreClaspedFarBackOpposite;
+import saddlewright.rules.retention.ClassTwoDenturesHaveTwoOrThreeClasps;
+import saddlewright.rules.retention.DenturesHaveFewClasps;
 import saddlewright.rules.retention.EveryClaspedToothIsRested;
-import saddlewright.rules.retention.FreeEndAbutmentsAreNotLevered;
+import saddlewright.rules.retention.GripIsEvenOnBothSides;
+import saddlewright.rules.retention.MolarsAreClaspedBeforeVisibleTeeth;
+import saddlewright.rules.retention.RetentionIsOpposedAcrossTheArch;
 import saddlewright.rules.retention.TeethBearOneRetentiveArm;
 import saddlewright.rules.retention.TerminalAbutmentsAreClasped;
-import saddlewright.rules.retention.TipsEndInChartedUndercuts;
-import saddlewright.rules.retention.UndercutsSuitTheMaterial;
 
-/** Cases for the rules of retention. */
+/** Cases for the rules of retention: number and place of clasps. */
 final class RetentionCases {
   private RetentionCases() {}
 
   static List<RuleCase> all() {
+    List<RuleCase> out = new ArrayList<>(number());
+    out.addAll(place());
+    out.addAll(teeth());
+    return out;
+  }
+
+  private static List<RuleCase> number() {
     return List.of(
-        RuleCase.of(new BarArmsAvoidTissueUndercuts())
+        RuleCase.of(new ClassOneDenturesHaveTwoClasps())
             .fires(
-                "1.5 mm below the margin of 35",
+                "a third clasp, on the canine",
                 Designs.lowerClassOne()
-                    .tissues(t -> t.withTissueUndercut(Tooth.T35, Optional.of(1.5))),
-                "35: the I-bar on 35 crosses a tissue undercut (1.5 mm against at most 1 mm)")
-            .quiet(
-                "1 mm",
-                Designs.lowerClassOne()
-                    .tissues(t -> t.withTissueUndercut(Tooth.T35, Optional.of(1.0))))
-            .quiet(
-                "an arm from above",
-                Designs.upperClassThree()
-                    .tissues(t -> t.withTissueUndercut(Tooth.T16, Optional.of(2.0)))),
-        RuleCase.of(new BarArmsClearTheGingivalMargin())
+                    .clasp(33, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL)
+                    .undercut(33, Zone.MID_BUCCAL, 0.25),
+                "Lower denture: Class I with more clasps than it needs (3 clasps against 2"
+                    + " clasps)")
             .fires(
-                "2.4 mm from the margin",
-                Designs.lowerClassOne().measuring(Clasp.class, 35, Measure.MARGIN_CLEARANCE, 2.4),
-                "35: the I-bar on 35 runs close to the gingival margin (2.4 mm against at least 3"
-                    + " mm)")
+                "a clasp taken away",
+                Designs.lowerClassOne().without(Clasp.class, 45),
+                "Lower denture: Class I with fewer clasps than it needs (1 clasp against 2"
+                    + " clasps)")
+            .quiet("one on each terminal abutment", Designs.lowerClassOne())
             .quiet(
-                "3 mm",
+                "a loose terminal abutment is helped by the tooth in front of it",
                 Designs.lowerClassOne()
-                    .measuring(Clasp.class, 35, Measure.MARGIN_CLEARANCE, 3.0)
-                    .measuring(Clasp.class, 45, Measure.MARGIN_CLEARANCE, 3.0))
-            .quiet("arms from above", Designs.upperClassThree()),
-        RuleCase.of(new BarArmsCrossTheMarginSquarely())
-            .fires(
-                "a slanting bar",
-                Designs.lowerClassOne().measuring(Clasp.class, 35, Measure.CROSSING_DEGREES, 50),
-                "35: I-bar on 35 crosses the gingival margin on a slant (50 degrees against at"
-                    + " least 70 degrees)")
+                    .mobile(35, 1)
+                    .clasp(34, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL))
+            .quiet("no clasp yet", Designs.lowerClassOne().without(Clasp.class))
+            .quiet("another class", Designs.lowerClassTwo())
             .upholds(
-                "a bar laid out squarely",
+                "two clasps",
                 Designs.lowerClassOne(),
-                "crosses the gingival margin at 90 degrees")
-            .quiet("laid out squarely", Designs.lowerClassOne())
-            .quiet("an arm from above crosses no margin", Designs.upperClassThree()),
-        RuleCase.of(new BarArmsHaveRoomInTheSulcus())
+                "is one of the two clasps that two free ends ask for"),
+        RuleCase.of(new ClassTwoDenturesHaveTwoOrThreeClasps())
             .fires(
-                "3 mm of sulcus",
-                Designs.lowerClassOne()
-                    .tissues(t -> t.withBuccalDepth(Tooth.T35, Optional.of(3.0))),
-                "35: shallow buccal sulcus for the I-bar on 35 (3 mm against at least 4 mm)")
+                "the clasp at the free end taken away",
+                Designs.lowerClassTwo().without(Clasp.class, 34),
+                "Lower denture: Class II with fewer clasps than it needs (1 clasp against"
+                    + " at least 2 clasps)")
             .fires(
-                "a frenum in the way",
-                Designs.lowerClassOne().tissues(t -> t.withFrena(Set.of(Tooth.T35))),
-                "35: a frenum lies in the path of the I-bar on 35 (frenum against no frenum)")
-            .quiet("not measured", Designs.lowerClassOne())
-            .quiet(
-                "4 mm",
-                Designs.lowerClassOne()
-                    .tissues(t -> t.withBuccalDepth(Tooth.T35, Optional.of(4.0)))),
-        RuleCase.of(new CastArmsAreLongEnough())
+                "four clasps",
+                Designs.lowerClassTwo()
+                    .clasp(45, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL)
+                    .clasp(44, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL),
+                "Lower denture: Class II with more clasps than it needs (4 clasps against"
+                    + " at most 3 clasps)")
+            .quiet("two clasps", Designs.lowerClassTwo())
+            .quiet("another class", Designs.lowerClassOne())
+            .upholds(
+                "two clasps",
+                Designs.lowerClassTwo(),
+                "is one of the 2 clasps that hold one free end"),
+        RuleCase.of(new DenturesHaveFewClasps())
             .fires(
-                "12 mm on a molar",
-                Designs.upperClassThree().measuring(Clasp.class, 16, Measure.ARM_LENGTH, 12),
-                "16: short cast arm of the clasp arm on 16 (12 mm against at least 13 mm)")
-            .fires(
-                "14 mm on a molar",
-                Designs.upperClassThree().measuring(Clasp.class, 16, Measure.ARM_LENGTH, 14),
-                Severity.SHOULD,
-                "16: short cast arm of the clasp arm on 16 (14 mm against at least 15 mm)")
-            .fires(
-                "a cast arm on a lower premolar, as laid out",
-                Designs.lowerClassOne()
-                    .without(Clasp.class, 35)
-                    .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOBUCCAL, End.DISTAL),
-                "35: short cast arm of the clasp arm on 35 (# mm against at least 13 mm)")
-            .quiet(
-                "15 mm",
+                "five on a tooth-borne denture",
                 Designs.upperClassThree()
-                    .measuring(Clasp.class, 16, Measure.ARM_LENGTH, 15)
-                    .measuring(Clasp.class, 26, Measure.ARM_LENGTH, 15))
-            .quiet(
-                "a wrought arm on a lower premolar",
+                    .clasp(17, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOBUCCAL, End.MESIAL)
+                    .clasp(27, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOBUCCAL, End.MESIAL)
+                    .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL),
+                "Upper denture: more clasps than its retention asks for (5 clasps against"
+                    + " at most 4)")
+            .fires(
+                "four on a Class I denture",
                 Designs.lowerClassOne()
-                    .without(Clasp.class, 35)
-                    .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL))
-            .quiet("a bar arm is not measured by it", Designs.lowerClassOne()),
+                    .clasp(34, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL)
+                    .clasp(44, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL),
+                Severity.CONSIDER,
+                "Lower denture: more clasps than its retention asks for (4 clasps against"
+                    + " at most 3)")
+            .quiet(
+                "four at the corners",
+                Designs.upperClassThree()
+                    .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)
+                    .clasp(23, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL))
+            .quiet("two", Designs.lowerClassOne()),
+        RuleCase.of(new TeethBearOneRetentiveArm())
+            .fires(
+                "a second arm on 35",
+                Designs.lowerClassOne()
+                    .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOLINGUAL, End.DISTAL),
+                "35: more than one retentive arm on the tooth (2 arms against 1 arm)")
+            .quiet("one arm each", Designs.lowerClassOne()));
+  }
+
+  private static List<RuleCase> place() {
+    return List.of(
         RuleCase.of(new ClaspsHoldBothSides())
             .fires(
                 "clasps on the left only",
@@ -117,32 +123,8 @@ final class RetentionCases {
                 "Lower denture: no clasp on the patient's right (clasps on 1 side against clasps on"
                     + " both sides)")
             .quiet("one on each side", Designs.lowerClassOne())
-            .quiet("no clasp yet", Designs.lowerClassOne().without(Clasp.class)),
-        RuleCase.of(new EveryClaspedToothIsRested())
-            .fires(
-                "the rest was taken away",
-                Designs.lowerClassTwo().without(Rest.class, 46),
-                "46: clasp arm on 46 without a rest on the same tooth (0 rests against 1 rest)")
-            .quiet("every clasp with its rest", Designs.lowerClassTwo()),
-        RuleCase.of(new FreeEndAbutmentsAreNotLevered())
-            .fires(
-                "cast arm with a distal rest",
-                Designs.lowerClassOne()
-                    .without(Rest.class, 35)
-                    .without(Clasp.class, 35)
-                    .rest(35, RestSite.DISTAL_OCCLUSAL)
-                    .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOBUCCAL, End.DISTAL),
-                "35: stiff arm and near rest lever the abutment as the base sinks (cast arm with a"
-                    + " rest beside the saddle against a rest away or a wrought arm)")
-            .quiet("RPI", Designs.lowerClassOne())
-            .quiet("bounded saddles do not sink", Designs.upperClassThree()),
-        RuleCase.of(new TeethBearOneRetentiveArm())
-            .fires(
-                "a second arm on 35",
-                Designs.lowerClassOne()
-                    .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOLINGUAL, End.DISTAL),
-                "35: more than one retentive arm on the tooth (2 arms against 1 arm)")
-            .quiet("one arm each", Designs.lowerClassOne()),
+            .quiet("no clasp yet", Designs.lowerClassOne().without(Clasp.class))
+            .upholds("one on each side", Designs.lowerClassOne(), "holds the patient's left side"),
         RuleCase.of(new TerminalAbutmentsAreClasped())
             .fires(
                 "no clasp on the left",
@@ -153,36 +135,196 @@ final class RetentionCases {
                 "the next tooth is clasped instead",
                 Designs.lowerClassOne()
                     .without(Clasp.class, 35)
-                    .clasp(34, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL)),
-        RuleCase.of(new TipsEndInChartedUndercuts())
+                    .clasp(34, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL))
+            .upholds("clasped", Designs.lowerClassOne(), "holds down saddle 36–37 where it begins"),
+        RuleCase.of(new ClassTwoDenturesAreClaspedFarBackOpposite())
             .fires(
-                "nothing charted",
-                Designs.lowerClassOne().withoutUndercut(35, Zone.MID_BUCCAL),
-                "35: no undercut is charted for the I-bar on 35 (none charted against an undercut"
-                    + " at the tip)")
+                "on the premolar, with two molars behind it",
+                Designs.lowerClassTwo()
+                    .without(Clasp.class, 46)
+                    .clasp(44, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL),
+                "44: the hindmost clasp across from the free end stands far forward (I-bar"
+                    + " on 44 against a clasp on 47 or 46)")
+            .quiet("on the first molar", Designs.lowerClassTwo())
+            .quiet(
+                "the premolar is the last tooth there is",
+                Designs.lowerClassTwo()
+                    .without(Clasp.class, 46)
+                    .notReplaced(46, 47)
+                    .clasp(45, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL))
+            .upholds(
+                "on the first molar",
+                Designs.lowerClassTwo(),
+                "stands as far back as the teeth allow, across the arch from the free end"),
+        RuleCase.of(new ClassThreeClaspsStandOnADiagonal())
             .fires(
-                "charted elsewhere",
+                "on both first molars",
+                Designs.upperClassThree(),
+                "16 and 26: the line through the two clasps leaves every saddle on one side"
+                    + " of it (2 saddles on one side against saddles on both sides)")
+            .quiet(
+                "one behind, one in front",
                 Designs.upperClassThree()
-                    .withoutUndercut(16, Zone.DISTOBUCCAL)
-                    .undercut(16, Zone.MESIOBUCCAL, 0.25),
-                "16: the clasp arm on 16 ends where no undercut is charted (none charted against an"
-                    + " undercut at the tip)")
-            .quiet("charted at the tips", Designs.lowerClassOne()),
-        RuleCase.of(new UndercutsSuitTheMaterial())
+                    .without(Clasp.class, 26)
+                    .clasp(23, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL))
+            .quiet(
+                "at four corners",
+                Designs.upperClassThree()
+                    .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)
+                    .clasp(23, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL))
+            .quiet("another class", Designs.lowerClassOne())
+            .upholds(
+                "one behind, one in front",
+                Designs.upperClassThree()
+                    .without(Clasp.class, 26)
+                    .clasp(23, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL),
+                "stands on a diagonal with a saddle on either side of it"),
+        RuleCase.of(new ClaspsStandBackFromAClassFourSaddle())
             .fires(
-                "0.5 mm under a cast arm",
-                Designs.upperClassThree().undercut(16, Zone.DISTOBUCCAL, 0.5),
-                "16: undercut too deep for the clasp arm on 16 (0.50 mm against 0.25 mm)"
-                    .replace("0.50", "0.5"))
+                "on a canine beside the saddle",
+                Designs.upperClassFour()
+                    .without(Clasp.class, 16)
+                    .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL),
+                "13: the I-bar on 13 stands beside the anterior saddle (beside the saddle"
+                    + " against a molar, or at least the next premolar)")
+            .quiet("on the first molars", Designs.upperClassFour())
+            .quiet("another class", Designs.upperClassThree())
+            .upholds(
+                "on the first molars",
+                Designs.upperClassFour(),
+                "stands well back from the anterior saddle"),
+        RuleCase.of(new ClaspAxesBisectTheDenture())
             .fires(
-                "0.25 mm under a wrought steel arm",
+                "Class IV, clasped at its hindmost edge",
+                Designs.upperClassFour().without(Rest.class, 17).without(Rest.class, 27),
+                "16 and 26: the line through the two clasps runs along the edge of the"
+                    + " denture (0 mm of it beyond the line against at least 2 mm)")
+            .quiet("Class IV with rests behind the clasps", Designs.upperClassFour())
+            .quiet("a diagonal", Designs.lowerClassTwo())
+            .quiet("tooth-borne: the diagonal is judged there", Designs.upperClassThree())
+            .upholds(
+                "a diagonal",
+                Designs.lowerClassTwo(),
+                "stands on a clasp axis that divides the denture: it reaches # mm to one side and #"
+                    + " mm to the other"),
+        RuleCase.of(new RetentionIsOpposedAcrossTheArch())
+            .fires(
+                "lingual on the right",
+                Designs.lowerClassTwo()
+                    .without(Clasp.class, 46)
+                    .clasp(46, ClaspForm.CIRCUMFERENTIAL, Zone.DISTOLINGUAL, End.MESIAL),
+                "46: retention is not opposed across the arch (lingual on the right, buccal"
+                    + " on the left against the same face on both sides)")
+            .quiet("buccal against buccal", Designs.lowerClassTwo())
+            .quiet("one side alone", Designs.lowerClassTwo().without(Clasp.class, 46))
+            .upholds(
+                "buccal against buccal",
+                Designs.lowerClassOne(),
+                "is opposed across the arch by the I-bar on 45, buccal against buccal"));
+  }
+
+  private static List<RuleCase> teeth() {
+    return List.of(
+        RuleCase.of(new EveryClaspedToothIsRested())
+            .fires(
+                "the rest was taken away",
+                Designs.lowerClassTwo().without(Rest.class, 46),
+                "46: clasp arm on 46 without a rest on the same tooth (0 rests against 1 rest)")
+            .quiet("every clasp with its rest", Designs.lowerClassTwo())
+            .upholds(
+                "every clasp with its rest",
+                Designs.lowerClassTwo(),
+                "keeps the clasp arm on 46 from sinking into the gingiva"),
+        RuleCase.of(new ClaspsStayOutOfTheSmile())
+            .fires(
+                "on a lower incisor",
+                Designs.lowerClassOne().clasp(32, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL),
+                "32: a clasp on an incisor shows (I-bar on 32 against no clasp on an incisor)")
+            .fires(
+                "across the face of an upper canine",
+                Designs.upperClassThree()
+                    .clasp(13, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL),
+                Severity.CONSIDER,
+                "13: the clasp arm on 13 crosses a face that shows (an arm from above"
+                    + " against an arm from below, or a tip at the back of the tooth)")
+            .fires(
+                "across a premolar that shows",
+                Designs.lowerClassOne()
+                    .visible(35)
+                    .without(Clasp.class, 35)
+                    .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL),
+                Severity.CONSIDER,
+                "35: the clasp arm on 35 crosses a face that shows (an arm from above"
+                    + " against an arm from below, or a tip at the back of the tooth)")
+            .quiet("on molars", Designs.upperClassThree())
+            .quiet(
+                "from below, at the back of the canine",
+                Designs.upperClassThree().clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL))
+            .upholds(
+                "from below, at the back of the canine",
+                Designs.upperClassThree().clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL),
+                "is kept out of sight on a tooth that shows"),
+        RuleCase.of(new MolarsAreClaspedBeforeVisibleTeeth())
+            .fires(
+                "the canine in place of the molar behind the gap",
                 Designs.upperClassThree()
                     .without(Clasp.class, 16)
-                    .clasp(16, ClaspForm.COMBINATION, Zone.DISTOBUCCAL, End.MESIAL),
-                "16: undercut too shallow for the clasp arm on 16 (0.25 mm against 0.75 mm)")
-            .quiet("0.25 mm under cast arms", Designs.upperClassThree())
+                    .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL),
+                "13: the I-bar on 13 shows, while a rested molar behind it bears no clasp"
+                    + " (16 without a clasp against the molar clasped first)")
+            .quiet("molars alone", Designs.upperClassThree())
             .quiet(
-                "half a gauge step off",
-                Designs.upperClassThree().undercut(16, Zone.DISTOBUCCAL, 0.35)));
+                "the molar too",
+                Designs.upperClassThree().clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)),
+        RuleCase.of(new ClaspedTeethAreSound())
+            .fires(
+                "a loose tooth",
+                Designs.lowerClassOne().mobile(35, 2),
+                "35: the I-bar on 35 pulls at a tooth that is not sound (mobility grade 2"
+                    + " against grade 1 at most)")
+            .fires(
+                "a carious tooth",
+                Designs.lowerClassOne().condition(35, Condition.CARIOUS),
+                "35: the I-bar on 35 pulls at a tooth that is not sound (caries against a"
+                    + " sound or restored crown)")
+            .fires(
+                "little bone",
+                Designs.lowerClassOne().boneSupport(35, 40),
+                "35: the I-bar on 35 pulls at a tooth that is not sound (40 % bone against"
+                    + " at least 50 %)")
+            .fires(
+                "a root-filled tooth",
+                Designs.lowerClassOne().condition(35, Condition.ROOT_FILLED),
+                Severity.CONSIDER,
+                "35: the I-bar on 35 pulls at a tooth that is not sound (root-filled"
+                    + " against a vital tooth, or the filling known to be complete)")
+            .quiet("mobility grade I", Designs.lowerClassOne().mobile(35, 1))
+            .quiet(
+                "a loose tooth that is not clasped",
+                Designs.lowerClassOne().without(Clasp.class, 35).mobile(35, 2))
+            .asks("mobility", Designs.lowerClassOne(), "mobility at 45, 35")
+            .asks("condition", Designs.lowerClassOne().mobile(35, 0), "condition at 45, 35")
+            .upholds(
+                "charted firm and sound",
+                Designs.lowerClassOne().mobile(35, 0).condition(35, Condition.SOUND),
+                "grips a firm, sound tooth"),
+        RuleCase.of(new GripIsEvenOnBothSides())
+            .fires(
+                "a bar on one side, wire on the other",
+                Designs.lowerClassOne()
+                    .without(Clasp.class, 35)
+                    .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL)
+                    .undercut(35, Zone.MESIOBUCCAL, 0.75),
+                "45 and 35: the two clasps do not grip alike (I-bar on 45 in 0.25 mm;"
+                    + " wrought clasp arm on 35 in 0.75 mm against the same on both sides)")
+            .fires(
+                "a deeper undercut on one side",
+                Designs.lowerClassOne().undercut(35, Zone.MID_BUCCAL, 0.5),
+                "45 and 35: the two clasps do not grip alike (I-bar on 45 in 0.25 mm; I-bar"
+                    + " on 35 in 0.5 mm against the same on both sides)")
+            .quiet("alike", Designs.lowerClassOne())
+            .quiet("on different teeth", Designs.lowerClassTwo())
+            .upholds(
+                "alike", Designs.lowerClassOne(), "grips as the I-bar on 35 does across the arch"));
   }
 }

@@ -20,9 +20,10 @@ class RuleCasesTest {
             PlacingCases.all(),
             SupportCases.all(),
             RetentionCases.all(),
+            ClaspingCases.all(),
+            UndercutCases.all(),
             BracingCases.all(),
             IndirectCases.all(),
-            AbutmentCases.all(),
             FrameworkCases.all())
         .flatMap(List::stream)
         .toList();

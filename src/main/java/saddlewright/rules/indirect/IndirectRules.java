@@ -7,18 +7,10 @@ import saddlewright.rules.Rule;
 public final class IndirectRules {
   public static final List<Rule> ALL =
       List.of(
-          new ClassFourIndirectRetainersLieFarBack(),
-          new ClassOneIndirectRetainersStandOnBothSides(),
-          new ClassTwoIndirectRetainersStandOnTheDentateSide(),
-          new DoubtfulTeethAreDesignedForLoss(),
           new IndirectRetainersLieBeyondTheAxis(),
           new IndirectRetainersLieFarFromTheAxis(),
-          new IndirectRetainersSitOnStrongTeeth(),
           new IndirectRetentionHasTwoClasps(),
-          new LeverRatiosAreFavourable(),
-          new LiftingSaddlesHaveAnIndirectRetainer(),
-          new PlatesAreNotIndirectRetainers(),
-          new ToothBorneDenturesNeedNoIndirectRetainer());
+          new LiftingSaddlesHaveAnIndirectRetainer());
 
   private IndirectRules() {}
 }

@@ -1,17 +1,24 @@
 package saddlewright.rules.retention;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import saddlewright.dentition.Side;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
+import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
+import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
+import saddlewright.rules.NewClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.StandingClasps;
+import saddlewright.rules.SurveyedTooth;
 
 /** Clasps on one side leave the other side free to lift. */
 public final class ClaspsHoldBothSides implements Rule {
@@ -29,25 +36,35 @@ public final class ClaspsHoldBothSides implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
     List<Clasp> clasps = s.design().all(Clasp.class);
     if (clasps.isEmpty()) {
-      return List.of();
+      return;
     }
     for (Side side : Side.values()) {
-      boolean teeth =
-          s.chart().standing().stream().anyMatch(t -> t.side() == side && !t.isIncisor());
-      if (teeth && clasps.stream().noneMatch(c -> c.tooth().side() == side)) {
-        return List.of(
-            finding(s.arch().code() + " denture", Subject.of(s.arch()))
-                .fact("no clasp on the patient's " + (side == Side.RIGHT ? "right" : "left"))
-                .measured("clasps on 1 side", "clasps on both sides")
-                .done());
+      List<Clasp> here = clasps.stream().filter(c -> c.tooth().side() == side).toList();
+      if (!here.isEmpty()) {
+        on.upheld("holds the patient's " + side.code() + " side", earners(s, here));
+      } else if (s.chart().standing().stream().anyMatch(t -> t.side() == side && !t.isIncisor())) {
+        Draft d =
+            on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
+                .fact("no clasp on the patient's " + side.code())
+                .measured("clasps on 1 side", "clasps on both sides");
+        rearmostRested(s, side)
+            .ifPresent(t -> NewClasp.edit(s, t).ifPresent(e -> d.remedy(NewClasp.label(t), e)));
+        d.done();
       }
     }
-    return List.of();
+  }
+
+  private static Subject[] earners(Situation s, List<Clasp> clasps) {
+    return StandingClasps.subjects(s, clasps);
+  }
+
+  /** The rested tooth of a side that lies farthest back and has an undercut. */
+  private static Optional<Tooth> rearmostRested(Situation s, Side side) {
+    return s.chart().standing().stream()
+        .filter(t -> t.side() == side && !SurveyedTooth.of(s, t).undercut().isEmpty())
+        .filter(t -> s.design().stream(Rest.class).anyMatch(r -> r.tooth() == t))
+        .max(Comparator.comparing(Tooth::position));
   }
 }

@@ -1,15 +1,12 @@
 package saddlewright.rules.retention;
 
-import java.util.ArrayList;
 import java.util.List;
 import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
-import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -18,6 +15,7 @@ import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.TerminalAbutment;
 
 /** A clasp without a rest sinks down its tooth and into the gingiva. */
 public final class EveryClaspedToothIsRested implements Rule {
@@ -35,33 +33,32 @@ public final class EveryClaspedToothIsRested implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (Tooth t : s.chart().standing()) {
       List<Clasp> clasps = s.design().stream(Clasp.class).filter(c -> c.tooth() == t).toList();
-      boolean rested = s.design().stream(Rest.class).anyMatch(r -> r.tooth() == t);
-      if (!clasps.isEmpty() && !rested) {
+      if (clasps.isEmpty()) {
+        continue;
+      }
+      List<Rest> rests = s.design().stream(Rest.class).filter(r -> r.tooth() == t).toList();
+      if (rests.isEmpty()) {
         RestSite site = site(s, t, clasps.get(0));
-        out.add(
-            finding(t.toString(), Subject.of(t))
-                .fact(Naming.of(clasps.get(0)) + " without a rest on the same tooth")
-                .measured("0 rests", "1 rest")
-                .remedy(NewRest.label(t, site), NewRest.edit(s, t, site))
-                .done());
+        on.finding(t.toString(), Subject.of(t))
+            .fact(Naming.of(clasps.get(0)) + " without a rest on the same tooth")
+            .measured("0 rests", "1 rest")
+            .remedy(NewRest.label(t, site), NewRest.edit(s, t, site))
+            .done();
+      }
+      for (Rest r : rests) {
+        on.upheld(
+            "keeps the " + Naming.of(clasps.get(0)) + " from sinking into the gingiva",
+            Subject.of(s.arch(), r));
       }
     }
-    return out;
   }
 
   /** Where the arm begins; on the terminal abutment of a free-end saddle, away from it. */
   private static RestSite site(Situation s, Tooth t, Clasp clasp) {
-    return AreaSupport.all(s).stream()
-        .filter(a -> a.isFreeEnd() && a.ends().get(0).abutment() == t)
-        .map(a -> a.ends().get(0).farSite())
-        .findFirst()
+    return TerminalAbutment.at(s, t)
+        .map(a -> a.end().farSite())
         .orElse(t.isAnterior() ? RestSite.CINGULUM : RestSite.occlusal(clasp.origin()));
   }
 }

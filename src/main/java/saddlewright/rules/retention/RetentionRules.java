@@ -7,18 +7,22 @@ import saddlewright.rules.Rule;
 public final class RetentionRules {
   public static final List<Rule> ALL =
       List.of(
-          new BarArmsAvoidTissueUndercuts(),
-          new BarArmsClearTheGingivalMargin(),
-          new BarArmsCrossTheMarginSquarely(),
-          new BarArmsHaveRoomInTheSulcus(),
-          new CastArmsAreLongEnough(),
+          new ClaspAxesBisectTheDenture(),
+          new ClaspedTeethAreSound(),
           new ClaspsHoldBothSides(),
+          new ClaspsStandBackFromAClassFourSaddle(),
+          new ClaspsStayOutOfTheSmile(),
+          new ClassOneDenturesHaveTwoClasps(),
+          new ClassThreeClaspsStandOnADiagonal(),
+          new ClassTwoDenturesAreClaspedFarBackOpposite(),
+          new ClassTwoDenturesHaveTwoOrThreeClasps(),
+          new DenturesHaveFewClasps(),
           new EveryClaspedToothIsRested(),
-          new FreeEndAbutmentsAreNotLevered(),
+          new GripIsEvenOnBothSides(),
+          new MolarsAreClaspedBeforeVisibleTeeth(),
+          new RetentionIsOpposedAcrossTheArch(),
           new TeethBearOneRetentiveArm(),
-          new TerminalAbutmentsAreClasped(),
-          new TipsEndInChartedUndercuts(),
-          new UndercutsSuitTheMaterial());
+          new TerminalAbutmentsAreClasped());
 
   private RetentionRules() {}
 }

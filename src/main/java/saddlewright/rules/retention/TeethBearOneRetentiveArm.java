@@ -3,13 +3,13 @@ package saddlewright.rules.retention;
 import java.util.ArrayList;
 import java.util.List;
 import saddlewright.dentition.Tooth;
+import saddlewright.dentition.ToothNames;
 import saddlewright.design.Clasp;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -34,28 +34,32 @@ public final class TeethBearOneRetentiveArm implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (Tooth t : Tooth.in(s.arch())) {
       List<Clasp> clasps = s.design().stream(Clasp.class).filter(c -> c.tooth() == t).toList();
       if (clasps.size() > 1) {
         Draft d =
-            finding(t.toString(), Subject.of(t))
+            on.finding(t.toString(), Subject.of(t))
                 .fact("more than one retentive arm on the tooth")
                 .measured(Amount.of(clasps.size(), "arm"), "1 arm");
-        d.remedy("Keep the " + Naming.of(clasps.get(0)) + " alone", keepFirst(clasps));
-        out.add(d.done());
+        for (Clasp kept : clasps) {
+          d.remedy("Keep the " + words(kept) + " alone", keep(kept, clasps));
+        }
+        d.done();
+      } else if (!clasps.isEmpty()) {
+        on.judged();
       }
     }
-    return out;
   }
 
-  private static DesignEdit keepFirst(List<Clasp> clasps) {
+  private static String words(Clasp c) {
+    return ToothNames.zone(c.tooth(), c.tip()) + " " + Naming.of(c);
+  }
+
+  private static DesignEdit keep(Clasp kept, List<Clasp> clasps) {
     List<DesignEdit> edits = new ArrayList<>();
-    clasps.stream().skip(1).forEach(c -> edits.add(new DesignEdit.Remove(c.id())));
+    clasps.stream()
+        .filter(c -> !c.id().equals(kept.id()))
+        .forEach(c -> edits.add(new DesignEdit.Remove(c.id())));
     return new DesignEdit.Several(edits);
   }
 }

@@ -1,21 +1,22 @@
 package saddlewright.rules.retention;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
 import saddlewright.design.Subject;
-import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
+import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
+import saddlewright.rules.NewClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.StandingClasps;
+import saddlewright.rules.TerminalAbutment;
 
 /** A free-end saddle is held down where it begins. */
 public final class TerminalAbutmentsAreClasped implements Rule {
@@ -33,28 +34,25 @@ public final class TerminalAbutmentsAreClasped implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
-    for (AreaSupport a : AreaSupport.all(s)) {
-      if (!a.isFreeEnd()) {
+    for (TerminalAbutment a : TerminalAbutment.all(s)) {
+      Tooth t = a.tooth();
+      Optional<Tooth> next = t.neighbour(a.facing().opposite());
+      List<Clasp> holding =
+          s.design().stream(Clasp.class)
+              .filter(c -> c.tooth() == t || next.equals(Optional.of(c.tooth())))
+              .toList();
+      if (!holding.isEmpty()) {
+        on.upheld(
+            "holds down " + Naming.of(a.saddle()) + " where it begins",
+            StandingClasps.subjects(s, holding));
         continue;
       }
-      Tooth t = a.ends().get(0).abutment();
-      Optional<Tooth> next = t.neighbour(a.ends().get(0).facing().opposite());
-      boolean held =
-          s.design().stream(Clasp.class)
-              .anyMatch(c -> c.tooth() == t || next.equals(Optional.of(c.tooth())));
-      if (!held) {
-        out.add(
-            finding(Naming.of(a.saddle()), Subject.of(s.arch(), a.saddle()))
-                .fact("no clasp on its terminal abutment " + t)
-                .measured("0 clasps", "1 clasp")
-                .done());
-      }
+      Draft d =
+          on.finding(Naming.of(a.saddle()), Subject.of(s.arch(), a.saddle()))
+              .fact("no clasp on its terminal abutment " + t)
+              .measured("0 clasps", "1 clasp");
+      NewClasp.edit(s, t).ifPresent(e -> d.remedy(NewClasp.label(t), e));
+      d.done();
     }
-    return out;
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Rules of retention: where clasps lie, and what their arms need.
+ * Rules of retention: how many clasps a denture has and where they stand.
  *
  * <p>One claim, one class, one page in docs/rules.
  */
