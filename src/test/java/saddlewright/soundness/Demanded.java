@@ -218,6 +218,14 @@ final class Demanded {
     if (lastTooth && rest.site().end().equals(Optional.of(End.DISTAL))) {
       return Optional.of("rest: to move it forward on the last tooth of a free end is a cure");
     }
+    boolean facesAway =
+        AreaSupport.all(sound).stream()
+            .filter(AreaSupport::isBounded)
+            .flatMap(a -> a.ends().stream())
+            .anyMatch(e -> e.facingRests().isEmpty() && e.otherRests().contains(rest));
+    if (facesAway) {
+      return Optional.of("rest: to turn it towards the bounded saddle is a cure");
+    }
     boolean other =
         design.stream(Rest.class)
             .anyMatch(r -> r != rest && r.tooth() == rest.tooth() && r.site().isOcclusal());
