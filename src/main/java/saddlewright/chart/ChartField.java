@@ -189,13 +189,17 @@ public record ChartField(
   /** Identity of the field, such as "lower/lingual-depth/43+42+41". */
   public String key() {
     StringBuilder out = new StringBuilder(arch.code());
-    out.append('/').append(kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    out.append('/').append(word(kind));
     if (!teeth.isEmpty()) {
       out.append('/').append(teeth.stream().map(Tooth::toString).collect(Collectors.joining("+")));
     }
-    zone.ifPresent(z -> out.append('/').append(z.name().toLowerCase(java.util.Locale.ROOT)));
-    site.ifPresent(s -> out.append('/').append(s.name().toLowerCase(java.util.Locale.ROOT)));
+    zone.ifPresent(z -> out.append('/').append(word(z)));
+    site.ifPresent(s -> out.append('/').append(word(s)));
     side.ifPresent(s -> out.append('/').append(s.code()));
     return out.toString();
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
   }
 }

@@ -12,7 +12,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import saddlewright.casefile.Assessment;
+import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.ProfileFile;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.rules.Finding;
 
@@ -52,12 +54,22 @@ final class CheckCommand implements Callable<Integer> {
       description = "must, should or consider: exit 1 from here up (default: ${DEFAULT-VALUE}).")
   private Level failOn;
 
+  @Option(
+      names = "--profile",
+      paramLabel = "ID|FILE",
+      description = "Judges by this school profile, whatever the cases are pinned to.")
+  private Optional<String> profile = Optional.empty();
+
   @Override
-  public Integer call() {
+  public Integer call() throws CaseFileException {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
+    Optional<ProfileFile> school =
+        profile.isPresent()
+            ? Optional.of(ProfileChoice.of(profile.get(), spec.commandLine()))
+            : Optional.empty();
     // Each file is judged by itself, so that all processors can share the work; order is kept.
-    List<Judged> judged = cases.parallelStream().map(CheckCommand::judge).toList();
+    List<Judged> judged = cases.parallelStream().map(f -> judge(f, school)).toList();
     judged.forEach(j -> j.refusal().ifPresent(err::println));
     List<CheckedCase> checked = judged.stream().flatMap(j -> j.checked().stream()).toList();
     boolean unreadable = checked.size() < judged.size();
@@ -74,11 +86,12 @@ final class CheckCommand implements Callable<Integer> {
   /** A case that was judged, or the sentence that says why it could not be. */
   private record Judged(Optional<CheckedCase> checked, Optional<String> refusal) {}
 
-  private static Judged judge(Path file) {
+  private static Judged judge(Path file, Optional<ProfileFile> school) {
     try {
+      Case pinned = CaseStore.load(file);
+      Case judged = school.map(pinned::withProfile).orElse(pinned);
       return new Judged(
-          Optional.of(new CheckedCase(file, Assessment.of(CaseStore.load(file)))),
-          Optional.empty());
+          Optional.of(new CheckedCase(file, Assessment.of(judged))), Optional.empty());
     } catch (CaseFileException e) {
       return new Judged(Optional.empty(), Optional.of(e.getMessage()));
     }

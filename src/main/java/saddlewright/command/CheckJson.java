@@ -10,7 +10,10 @@ import saddlewright.casefile.Cautions;
 import saddlewright.classification.Classification;
 import saddlewright.classification.KennedyClass;
 import saddlewright.dentition.Arch;
+import saddlewright.rules.Credit;
 import saddlewright.rules.Finding;
+import saddlewright.rules.OpenQuestion;
+import saddlewright.rules.Profile;
 import saddlewright.rules.Report;
 
 /** The report of a check as JSON for programs. */
@@ -26,6 +29,10 @@ final class CheckJson {
     ArrayNode list = root.putArray("cases");
     cases.forEach(c -> list.add(one(c)));
     root.put("caution", Cautions.LINE);
+    return pretty(root);
+  }
+
+  static String pretty(ObjectNode root) {
     try {
       return new ObjectMapper().writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
     } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
@@ -45,10 +52,57 @@ final class CheckJson {
       ArrayNode reasons = a.putArray("reasoning");
       k.reasoning().forEach(reasons::add);
     }
+    n.set("profile", profile(c.assessment().subject().profile()));
+    Report report = c.assessment().report();
     ArrayNode findings = n.putArray("findings");
-    for (Report.Entry e : c.assessment().report().entries()) {
-      findings.add(finding(e));
-    }
+    report.entries().forEach(e -> findings.add(finding(e)));
+    ArrayNode questions = n.putArray("questions");
+    report.questions().forEach(q -> questions.add(question(q)));
+    ArrayNode argument = n.putArray("argument");
+    report.credits().forEach(x -> argument.add(credit(x)));
+    n.set("tally", tally(report));
+    return n;
+  }
+
+  /** The school that judges: "standing" tells a built-in one, a school's own and a stand-in. */
+  static ObjectNode profile(Profile p) {
+    ObjectNode n = NODES.objectNode();
+    n.put("id", p.id());
+    n.put("name", p.title());
+    n.put("version", p.version());
+    n.put("standing", p.standing().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    p.basedOn().ifPresent(b -> n.put("basedOn", b));
+    return n;
+  }
+
+  private static ObjectNode question(OpenQuestion q) {
+    ObjectNode n = NODES.objectNode();
+    n.put("field", q.field().key());
+    n.put("arch", q.field().arch().code());
+    ArrayNode teeth = n.putArray("teeth");
+    q.field().teeth().forEach(t -> teeth.add(t.fdi()));
+    n.put("sentence", q.sentence());
+    ArrayNode rules = n.putArray("rules");
+    q.ruleIds().forEach(rules::add);
+    ArrayNode subjects = n.putArray("subjects");
+    q.subjects().forEach(s -> subjects.add(s.key()));
+    return n;
+  }
+
+  private static ObjectNode credit(Credit c) {
+    ObjectNode n = NODES.objectNode();
+    n.put("rule", c.ruleId());
+    n.put("subject", c.subject().key());
+    n.put("words", c.words());
+    return n;
+  }
+
+  private static ObjectNode tally(Report report) {
+    ObjectNode n = NODES.objectNode();
+    n.put("judged", report.tally().judged());
+    n.put("unanswered", report.tally().unanswered());
+    n.put("notApplicable", report.tally().notApplicable());
+    n.put("notTaught", report.tally().notTaught());
     return n;
   }
 

@@ -6,8 +6,10 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.Cautions;
 import saddlewright.dentition.Arch;
 import saddlewright.rules.Finding;
+import saddlewright.rules.OpenQuestion;
 import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
+import saddlewright.rules.Tally;
 
 /** The report of a check as text for people. */
 final class CheckText {
@@ -39,6 +41,36 @@ final class CheckText {
           .append('\n');
     }
     Report report = c.assessment().report();
+    out.append("School profile: ").append(subject.profile().label()).append('\n');
+    findings(report, out);
+    questions(report, out);
+    Tally t = report.tally();
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "Rules: %d judged, %d wait for a value, %d do not apply, %d not taught.\n",
+            t.judged(),
+            t.unanswered(),
+            t.notApplicable(),
+            t.notTaught()));
+  }
+
+  /** What could not be judged: unanswered is not passed. */
+  private static void questions(Report report, StringBuilder out) {
+    for (OpenQuestion q : report.questions()) {
+      String sentence = q.sentence();
+      out.append("?        ")
+          .append(sentence.substring(0, 1).toUpperCase(Locale.ROOT))
+          .append(sentence.substring(1))
+          .append(" [")
+          .append(q.field().arch().code())
+          .append(", ")
+          .append(String.join(", ", q.ruleIds()))
+          .append("]\n");
+    }
+  }
+
+  private static void findings(Report report, StringBuilder out) {
     if (report.entries().isEmpty()) {
       out.append("No findings.\n");
       return;

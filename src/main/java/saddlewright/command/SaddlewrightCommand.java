@@ -20,6 +20,8 @@ import picocli.CommandLine.Spec;
     subcommands = {
       ClassifyCommand.class,
       CheckCommand.class,
+      RulesCommand.class,
+      ProfilesCommand.class,
       DrawCommand.class,
       ScheduleCommand.class,
       PrescribeCommand.class

@@ -25,6 +25,7 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.ComponentId;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Saddle;
+import saddlewright.rules.RuleBook;
 import saddlewright.rules.Waiver;
 
 /** The check command: exact words and exit codes, which other programs rely on. */
@@ -62,7 +63,11 @@ class CheckCommandTest {
                 + ": T-1\n"
                 + "Upper: no class: nothing to replace\n"
                 + "Lower: no class: nothing to replace\n"
+                + "School profile: UK teaching, version 1\n"
                 + "No findings.\n"
+                + "Rules: 0 judged, 0 wait for a value, "
+                + RuleBook.rules().size()
+                + " do not apply, 0 not taught.\n"
                 + "\n"
                 + "Drafting and teaching aid. The design is the responsibility of the licensed"
                 + " prescriber; local regulations and clinical judgement come first.\n"

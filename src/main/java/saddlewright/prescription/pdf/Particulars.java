@@ -18,7 +18,9 @@ import saddlewright.prescription.Preparation;
 import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.ToothWords;
+import saddlewright.rules.Departure;
 import saddlewright.rules.OpenQuestion;
+import saddlewright.rules.Profile;
 import saddlewright.rules.Report;
 import saddlewright.rules.Rule;
 import saddlewright.rules.RuleBook;
@@ -164,11 +166,42 @@ final class Particulars {
       list(numbered.standing());
     }
     flow.gap(3);
-    flow.paragraph(tally(report.tally()), Flow.SMALL, Shade.QUIET);
+    Profile school = assessment.subject().profile();
+    flow.paragraph(
+        "Judged by the school profile: " + school.label() + ". " + tally(report.tally()),
+        Flow.SMALL,
+        Shade.QUIET);
+    departures(school);
     questions(numbered.questions());
     if (!numbered.waived().isEmpty()) {
       flow.heading("Waived findings");
       list(numbered.waived());
+    }
+  }
+
+  /** What the school teaches otherwise than the profile on which its own is based. */
+  private void departures(Profile school) throws IOException {
+    List<Departure> departures = school.departures();
+    if (departures.isEmpty()) {
+      return;
+    }
+    flow.heading(school.title() + " departs from " + school.base().title());
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                new Table.Column("What", 0, 64 * MM, Weight.REGULAR),
+                new Table.Column("Here", 66 * MM, 20 * MM, Weight.BOLD),
+                new Table.Column("There", 88 * MM, 20 * MM, Weight.REGULAR),
+                new Table.Column("Source and reason", 110 * MM, 64 * MM, Weight.REGULAR)),
+            false);
+    for (Departure d : departures) {
+      String source = d.source().citation() + " (" + d.source().evidence().words() + ")";
+      table.row(
+          capital(d.what()),
+          d.here(),
+          d.there(),
+          source + (d.reason().isEmpty() ? "" : "\n" + capital(d.reason()) + "."));
     }
   }
 
