@@ -20,6 +20,7 @@ public final class StepOfRule {
       case BRACING -> Step.BRACING;
       case FRAMEWORK -> Step.CONNECTORS;
       case INDIRECT -> Step.INDIRECT_RETENTION;
+      case ABUTMENTS -> Step.SURVEY;
       default -> Step.REVIEW;
     };
   }

@@ -30,25 +30,33 @@ public final class Callouts {
    * @param drawing the drawing of the arch in its own frame
    */
   public static List<PlacedCallout> of(Layout layout, Drawing drawing, List<Callout> callouts) {
+    return of(layout, drawing, callouts, 1);
+  }
+
+  /** The same for a window, where signs stay readable however far it is zoomed out. */
+  public static List<PlacedCallout> of(
+      Layout layout, Drawing drawing, List<Callout> callouts, double size) {
     List<PlacedCallout> out = new ArrayList<>();
     Callouts places = null;
     for (Callout c : callouts) {
       if (c.subject().arch() == layout.form().arch()) {
         places = places == null ? new Callouts(layout, drawing) : places;
-        out.add(places.place(c));
+        out.add(places.place(c, size));
       }
     }
     return out;
   }
 
-  private PlacedCallout place(Callout c) {
+  private PlacedCallout place(Callout c, double size) {
+    double radius = PlacedCallout.RADIUS * size;
+    double words = PlacedCallout.numberWidth(c, size);
     Point anchor = anchor(c.subject());
-    Point at = coverage.freeNear(anchor, PlacedCallout.RADIUS, PlacedCallout.numberWidth(c));
-    coverage.take(at, PlacedCallout.RADIUS, PlacedCallout.numberWidth(c));
+    Point at = coverage.freeNear(anchor, radius, words);
+    coverage.take(at, radius, words);
     Optional<Point> target =
         c.subject() instanceof Subject.OfArch ? Optional.empty() : Optional.of(target(c, at));
     target.ifPresent(t -> coverage.takeLine(at, t));
-    return new PlacedCallout(c, at, target);
+    return new PlacedCallout(c, at, target, size);
   }
 
   /** The middle of the subject. */

@@ -115,7 +115,7 @@ final class Key {
 
   private static List<Mark> sign(Point at, Callout.Form form, String letter) {
     Callout sample = new Callout(Subject.of(Arch.UPPER), form, false, letter, "");
-    return new PlacedCallout(sample, at.plus(new Vector(SAMPLE / 2, 0)), Optional.empty())
+    return new PlacedCallout(sample, at.plus(new Vector(SAMPLE / 2, 0)), Optional.empty(), 1)
         .sign(Transform.IDENTITY);
   }
 

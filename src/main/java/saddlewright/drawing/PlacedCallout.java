@@ -16,10 +16,11 @@ import saddlewright.geometry.Vector;
  *
  * @param at its middle
  * @param target the end of its leader line; empty where the subject is the arch as a whole
+ * @param size how much larger than on paper it is drawn
  */
-public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
-  /** Half the height of a sign, mm. */
-  static final double RADIUS = 2.1;
+public record PlacedCallout(Callout callout, Point at, Optional<Point> target, double size) {
+  /** Half the height of a sign on paper, mm. */
+  public static final double RADIUS = 2.1;
 
   private static final double LETTER = 2.5;
   private static final double NUMBER = 1.9;
@@ -34,15 +35,24 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
   private static final double FIGURE = 0.56;
 
   /** How far the number reaches to the right of the sign, mm. */
-  static double numberWidth(Callout callout) {
-    return callout.number().isEmpty() ? 0 : 0.5 + callout.number().length() * FIGURE * NUMBER;
+  static double numberWidth(Callout callout, double size) {
+    return callout.number().isEmpty()
+        ? 0
+        : size * (0.5 + callout.number().length() * FIGURE * NUMBER);
+  }
+
+  private double radius() {
+    return RADIUS * size;
   }
 
   /** The part of the sheet that sign and number cover. */
   public Box box(Transform place) {
     Point p = place.apply(at);
     return new Box(
-        p.x() - RADIUS, p.y() - RADIUS, p.x() + RADIUS + numberWidth(callout), p.y() + RADIUS);
+        p.x() - radius(),
+        p.y() - radius(),
+        p.x() + radius() + numberWidth(callout, size),
+        p.y() + radius());
   }
 
   /** Leaders below all signs, then the signs themselves, upright on the sheet. */
@@ -60,12 +70,13 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
   /** The line from the sign to its subject. */
   public List<Mark> leader(Transform place) {
     Point from = place.apply(at);
-    Optional<Point> to = target.map(place::apply).filter(t -> from.distanceTo(t) >= RADIUS + APART);
+    Optional<Point> to =
+        target.map(place::apply).filter(t -> from.distanceTo(t) >= radius() + APART * size);
     if (to.isEmpty()) {
       return List.of();
     }
     Optional<Subject> subject = Optional.of(callout.subject());
-    Point start = from.towards(to.get(), RADIUS / from.distanceTo(to.get()));
+    Point start = from.towards(to.get(), radius() / from.distanceTo(to.get()));
     return List.of(
         new Mark.Stroke(
             Layer.CALLOUTS,
@@ -73,9 +84,9 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
             subject,
             List.of(Path.of(start, to.get())),
             false,
-            LEADER,
+            LEADER * size,
             List.of()),
-        new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT));
+        new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT * size));
   }
 
   /** The sign with its letter and number. */
@@ -96,9 +107,9 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
             subject,
             List.of(Path.through(shape.points())),
             true,
-            LINE,
-            callout.answered() ? List.of(0.7, 0.5) : List.of()));
-    double drop = callout.form() == Callout.Form.TRIANGLE ? 0.45 : 0;
+            LINE * size,
+            callout.answered() ? List.of(0.7 * size, 0.5 * size) : List.of()));
+    double drop = callout.form() == Callout.Form.TRIANGLE ? 0.45 * size : 0;
     out.add(
         new Mark.Label(
             Layer.CALLOUTS,
@@ -106,7 +117,7 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
             subject,
             callout.letter(),
             p.plus(new Vector(0, drop)),
-            callout.form() == Callout.Form.TRIANGLE ? 2.1 : LETTER,
+            callout.form() == Callout.Form.TRIANGLE ? 2.1 * size : LETTER * size,
             Mark.Align.MIDDLE,
             true));
     if (!callout.number().isEmpty()) {
@@ -116,8 +127,8 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
               ink,
               subject,
               callout.number(),
-              p.plus(new Vector(RADIUS + 0.4, 0.8)),
-              NUMBER,
+              p.plus(new Vector(radius() + 0.4 * size, 0.8 * size)),
+              NUMBER * size,
               Mark.Align.START,
               true));
     }
@@ -126,15 +137,15 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target) {
 
   private Outline shape(Point p) {
     return switch (callout.form()) {
-      case OCTAGON -> ring(p, 8, RADIUS, Math.PI / 8);
+      case OCTAGON -> ring(p, 8, radius(), Math.PI / 8);
       case TRIANGLE ->
           Outline.of(
               List.of(
-                  p.plus(new Vector(0, -RADIUS - 0.1)),
-                  p.plus(new Vector(RADIUS + 0.25, RADIUS - 0.25)),
-                  p.plus(new Vector(-RADIUS - 0.25, RADIUS - 0.25))));
-      case CIRCLE -> ring(p, 40, RADIUS - 0.15, 0);
-      case SQUARE -> ring(p, 4, RADIUS * 1.25, Math.PI / 4);
+                  p.plus(new Vector(0, -radius() - 0.1 * size)),
+                  p.plus(new Vector(radius() + 0.25 * size, radius() - 0.25 * size)),
+                  p.plus(new Vector(-radius() - 0.25 * size, radius() - 0.25 * size))));
+      case CIRCLE -> ring(p, 40, radius() - 0.15 * size, 0);
+      case SQUARE -> ring(p, 4, radius() * 1.25, Math.PI / 4);
     };
   }
 

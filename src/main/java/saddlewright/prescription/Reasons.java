@@ -24,7 +24,7 @@ public record Reasons(List<Line> lines) {
    *
    * @param number of its line in the schedule
    * @param name such as "Mesial rest on 47"
-   * @param reasons verb phrases that go on from the name; empty when no rule asks for it
+   * @param reasons verb phrases that go on from the name; empty when no rule speaks for it
    */
   public record Line(int number, Arch arch, String name, List<Credit> reasons) {
     public Line {
@@ -68,7 +68,7 @@ public record Reasons(List<Line> lines) {
       }
       for (Line l : in(arch)) {
         out.append(String.format(java.util.Locale.ROOT, "%4d  %s", l.number(), l.name()));
-        out.append(l.reasons().isEmpty() ? ": no rule of the book asks for it\n" : "\n");
+        out.append(l.reasons().isEmpty() ? ": no rule of the book speaks for it\n" : "\n");
         for (Credit c : l.reasons()) {
           out.append("      - ").append(c.words());
           out.append(" [").append(c.ruleId()).append("]\n");

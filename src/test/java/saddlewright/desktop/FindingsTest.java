@@ -362,4 +362,58 @@ class FindingsTest {
         .flatMap(n -> ((Group) n).getChildren().stream())
         .filter(n -> n.getUserData() instanceof saddlewright.prescription.FindingSign);
   }
+
+  @Test
+  void what_cant_be_judged_is_a_kind_of_its_own_with_the_rules_that_wait() throws Exception {
+    Case faulty = CaseStore.load(Path.of("demo-cases/12-fault-both-arches.json"));
+    lay(faulty);
+    List<saddlewright.rules.OpenQuestion> questions = report().questions();
+    assertThat(questions).isNotEmpty();
+    assertThat(on(() -> w.find("chip-QUESTION", ToggleButton.class).getText()))
+        .isEqualTo(Integer.toString(questions.size()));
+    List<String> shown = heads();
+    for (var q : questions) {
+      assertThat(shown).anyMatch(h -> h.equalsIgnoreCase(q.field().words() + " not charted"));
+    }
+    act(() -> w.find("chip-QUESTION", ToggleButton.class).fire());
+    assertThat(heads()).hasSize(shown.size() - questions.size());
+    act(() -> w.find("chip-QUESTION", ToggleButton.class).fire());
+    String first = questions.get(0).field().words();
+    act(
+        () ->
+            w.find("findings", Node.class).lookupAll(".finding-head").stream()
+                .filter(n -> ((Labeled) n).getText().equalsIgnoreCase(first + " not charted"))
+                .map(n -> (Button) n)
+                .findFirst()
+                .orElseThrow()
+                .fire());
+    assertThat(w.table().stepProperty().get()).isEqualTo(Step.SURVEY);
+    assertThat(w.table().selected().map(saddlewright.design.Subject::arch))
+        .contains(questions.get(0).field().arch());
+  }
+
+  @Test
+  void a_component_says_why_it_is_here_and_each_reason_opens_the_page_of_its_rule()
+      throws Exception {
+    lay(CaseStore.load(Path.of("demo-cases/01-lower-class-1-rpi.json")));
+    saddlewright.rules.Credit credit =
+        report().credits().stream()
+            .filter(c -> c.subject().component().isPresent())
+            .findFirst()
+            .orElseThrow();
+    act(() -> w.table().select(credit.subject()));
+    act(
+        () ->
+            w.find("subject", Node.class).lookupAll(".hyperlink").stream()
+                .map(n -> (javafx.scene.control.Hyperlink) n)
+                .filter(h -> h.getText().equalsIgnoreCase(credit.words()))
+                .findFirst()
+                .orElseThrow()
+                .fire());
+    assertThat(on(() -> w.find("rule-page", Node.class).isVisible())).isTrue();
+    String claim = saddlewright.rules.RuleBook.find(credit.ruleId()).orElseThrow().claim();
+    assertThat(w.texts("rule-page")).contains(claim, "Why", "When to waive");
+    act(() -> w.find("rule-page-back", Button.class).fire());
+    assertThat(on(() -> w.find("rule-page", Node.class).isVisible())).isFalse();
+  }
 }

@@ -2,6 +2,7 @@ package saddlewright.desktop.panels;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -15,6 +16,7 @@ import javafx.scene.layout.VBox;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.rules.Severity;
 
 /**
  * The steps of the work, each with how far it has come; choosing one changes what a click means.
@@ -89,6 +91,10 @@ public final class OrderOfWork extends VBox {
                           ? Progress.State.DONE
                           : state)));
       label.pseudoClassStateChanged(FINDINGS, counted);
+      for (Severity s : Severity.values()) {
+        label.pseudoClassStateChanged(
+            PseudoClass.getPseudoClass(s.code()), progress.gravest(step).equals(Optional.of(s)));
+      }
       label.pseudoClassStateChanged(DONE, !counted && state == Progress.State.DONE);
       label.pseudoClassStateChanged(BEGUN, !counted && state == Progress.State.BEGUN);
       buttons

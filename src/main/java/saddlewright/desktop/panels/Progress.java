@@ -1,5 +1,7 @@
 package saddlewright.desktop.panels;
 
+import java.util.Comparator;
+import java.util.Optional;
 import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.PrescriptionDetails;
@@ -23,6 +25,7 @@ import saddlewright.desktop.Step;
 import saddlewright.desktop.StepOfRule;
 import saddlewright.rules.Finding;
 import saddlewright.rules.RuleBook;
+import saddlewright.rules.Severity;
 
 /** How far each step of the work has come. */
 final class Progress {
@@ -45,6 +48,14 @@ final class Progress {
       return now.report().standing().size();
     }
     return now.report().standing().stream().filter(f -> stepOf(f) == step).count();
+  }
+
+  /** The gravest weight of the findings that stand for a step. */
+  Optional<Severity> gravest(Step step) {
+    return now.report().standing().stream()
+        .filter(f -> step == Step.REVIEW || stepOf(f) == step)
+        .map(Finding::severity)
+        .min(Comparator.naturalOrder());
   }
 
   State state(Step step) {

@@ -35,6 +35,11 @@ final class FindingMarkers extends Group {
   /** Least width and height of what can be clicked, pixels. */
   private static final double TARGET = 24;
 
+  /** Half the height of a sign, pixels. */
+  private static final double LEAST = 9;
+
+  private static final double MOST = 14;
+
   private final SheetPane sheet;
   private final Worktable table;
   private final Ghost ghost;
@@ -68,7 +73,7 @@ final class FindingMarkers extends Group {
       Optional<Transform> place = sheet.place(arch);
       if (place.isPresent()) {
         Layout layout = table.assessment().arch(arch).layout();
-        List<PlacedCallout> placed = Callouts.of(layout, sheet.draw(layout), callouts);
+        List<PlacedCallout> placed = Callouts.of(layout, sheet.draw(layout), callouts, size());
         for (PlacedCallout c : placed) {
           c.leader(place.get()).forEach(m -> getChildren().add(maker.of(m)));
         }
@@ -77,6 +82,12 @@ final class FindingMarkers extends Group {
         }
       }
     }
+  }
+
+  /** Signs are drawn to scale, but neither so small that they can't be read nor so large. */
+  private double size() {
+    double pixels = PlacedCallout.RADIUS * sheet.camera().scaleProperty().get();
+    return Math.max(LEAST, Math.min(MOST, pixels)) / pixels;
   }
 
   private Node marker(PlacedCallout c, Transform place, MarkNodes maker, FindingSign sign) {

@@ -363,7 +363,7 @@ final class Particulars {
         table.row(
             Integer.toString(l.number()),
             l.name(),
-            why.isEmpty() ? "No rule of the book asks for it." : why);
+            why.isEmpty() ? "No rule of the book speaks for it." : why);
       }
     }
   }
