@@ -40,6 +40,16 @@ public record Rest(
     return new Rest(id, tooth, site, Form.STANDARD, Seat.PREPARED_ENAMEL, false);
   }
 
+  /** The same rest, meant to keep a saddle from lifting. */
+  public Rest asIndirectRetainer() {
+    return new Rest(id, tooth, site, form, seat, true);
+  }
+
+  /** The same rest, meant for support only. */
+  public Rest asPlain() {
+    return new Rest(id, tooth, site, form, seat, false);
+  }
+
   @Override
   public Rest withId(ComponentId other) {
     return new Rest(other, tooth, site, form, seat, indirectRetainer);

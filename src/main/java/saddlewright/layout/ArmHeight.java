@@ -18,6 +18,7 @@ final class ArmHeight {
   private static final double SHOULDER_SHARE = 2.0 / 3;
   private static final double TIP_SHARE = 1.0 / 6;
   private static final double BRACE_SHARE = 1.0 / 2;
+  private static final double BULGE_SHARE = 1.0 / 2;
 
   private final Ground ground;
   private final Tooth tooth;
@@ -35,6 +36,14 @@ final class ArmHeight {
     Undercut found = ground.chart().tooth(tooth).undercuts().get(zone);
     double usual = TIP_SHARE * crown();
     return found == null ? usual : found.height().orElse(usual);
+  }
+
+  /**
+   * Way of a tip from the bulge down to its seat, mm. The bulge is taken at the middle of the crown
+   * (common practice), since only the place of the tip is charted.
+   */
+  double travel(Zone zone) {
+    return Math.max(0, BULGE_SHARE * crown() - tip(zone));
   }
 
   /** Length of a retentive arm in space, mm. */

@@ -260,6 +260,7 @@ final class GingivalArm {
             .withTip(line.end())
             .with(Measure.PLAN_LENGTH, plan)
             .with(Measure.ARM_LENGTH, plan + new ArmHeight(ground, clasp.tooth()).tip(clasp.tip()))
+            .with(Measure.TRAVEL, new ArmHeight(ground, clasp.tooth()).travel(clasp.tip()))
             .with(Measure.MARGIN_CLEARANCE, clear)
             .with(
                 Measure.CROSSING_DEGREES,

@@ -20,6 +20,8 @@ public enum Measure {
   ENCIRCLEMENT_DEGREES,
   /** Depth of the charted undercut at the tip. */
   UNDERCUT,
+  /** Way of a retentive tip along the path of insertion, from the bulge to its seat. */
+  TRAVEL,
   /** Distance to the nearest other minor connector. */
   SPACING,
   /** Angle in degrees between the part and the gingival margin that it crosses. */

@@ -127,6 +127,7 @@ final class OcclusalArm {
             .with(
                 Measure.ARM_LENGTH,
                 new ArmHeight(ground, clasp.tooth()).retentive(plan, clasp.tip()))
+            .with(Measure.TRAVEL, new ArmHeight(ground, clasp.tooth()).travel(clasp.tip()))
             .with(Measure.ENCIRCLEMENT_DEGREES, sweep);
     return withUndercut(ground, clasp, laid);
   }

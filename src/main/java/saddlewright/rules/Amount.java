@@ -19,6 +19,20 @@ public final class Amount {
     return "at least " + mm(value);
   }
 
+  /** Such as "1 braced tooth" or "2 braced teeth". */
+  public static String teeth(long count, String which) {
+    return count + " " + which + (count == 1 ? " tooth" : " teeth");
+  }
+
+  /** Such as "180 degrees", to the whole degree. */
+  public static String degrees(double value) {
+    return Math.round(value) + " degrees";
+  }
+
+  public static String atLeastDegrees(double value) {
+    return "at least " + degrees(value);
+  }
+
   /** Such as "1 rest" or "2 rests". */
   public static String of(long count, String noun) {
     return count + " " + noun + (count == 1 ? "" : "s");

@@ -1,6 +1,7 @@
 package saddlewright.rules;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -28,6 +29,26 @@ final class HygieneFirst {
         "lifting-saddles-have-an-indirect-retainer",
         Weighting.of(Severity.CONSIDER, Source.read(Literature.OWALL))
             .because("its benefit is doubtful, and every extra part gathers plaque"));
+    doubtfulNeed(m);
     return m;
+  }
+
+  /** Indirect retention and guide planes: the school doubts that they are needed at all. */
+  private static void doubtfulNeed(Map<String, Weighting> m) {
+    for (String id :
+        List.of(
+            "class-four-indirect-retainers-lie-far-back",
+            "class-one-indirect-retainers-stand-on-both-sides",
+            "class-two-indirect-retainers-stand-on-the-dentate-side",
+            "doubtful-teeth-are-designed-for-loss",
+            "guide-planes-are-tall-enough",
+            "guide-surfaces-come-in-pairs",
+            "indirect-retainers-lie-far-from-the-axis",
+            "plates-are-not-indirect-retainers")) {
+      m.put(
+          id,
+          Weighting.of(Severity.CONSIDER, Source.read(Literature.OWALL))
+              .because("the need of indirect retainers and guide planes is doubtful"));
+    }
   }
 }

@@ -36,5 +36,14 @@ public final class Literature {
       "Öwall, Budtz-Jörgensen et al., Removable partial denture design: a need to focus on hygienic"
           + " principles, Int J Prosthodont 2002;15:371-378";
 
+  public static final String BDJ_BRACING =
+      "Davenport et al., Bracing and reciprocation, Br Dent J 2001;190:10-14";
+  public static final String FARAONE = "Faraone, tutorial on the design of Kennedy Class I";
+  public static final String MOUTH_PREPARATION = "teaching notes on mouth preparation";
+  public static final String NISSER =
+      "Nisser et al. on root-filled abutments, a follow-up study of lost teeth";
+  public static final String INDIRECT_SLIDES =
+      "teaching slides and study notes on indirect retention (several sets)";
+
   private Literature() {}
 }

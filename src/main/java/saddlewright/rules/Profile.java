@@ -64,6 +64,11 @@ public record Profile(
     public Source source() {
       return source;
     }
+
+    /** The line that other schools look at. */
+    public Axis other() {
+      return this == CLASP ? SUPPORT : CLASP;
+    }
   }
 
   /** The source of what a school sets without citing anyone. */

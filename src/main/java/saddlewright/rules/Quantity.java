@@ -39,7 +39,20 @@ public enum Quantity {
   RING_OPENING("opening of a ring, front to back", "mm"),
   MINOR_SPACING("between two minor connectors", "mm"),
   INDIRECT_DISTANCE("indirect retainer beyond the axis", "mm"),
-  MOBILITY("mobility of an abutment, most", "grade");
+  MOBILITY("mobility of an abutment, most", "grade"),
+
+  // Bracing, indirect retention and abutments.
+  ENCIRCLEMENT("round of a tooth held by its clasp unit, more than", "degrees"),
+  MARGIN_CROSSING("angle at which a bar arm crosses the gingival margin", "degrees"),
+  GUIDE_PLANE_HEIGHT("height of a guide plane beside a bounded saddle", "mm"),
+  GUIDE_PLANE_FREE_END("height of a guide plane at a free end", "mm"),
+  SHORT_CROWN("height of a crown for a reciprocal arm", "mm"),
+  LEVER_RATIO("lever of an indirect retainer over that of the saddle", ""),
+  CROWN_ROOT_MOST("crown over root of an abutment, most", ""),
+  CROWN_ROOT("crown over root of a good abutment, less than", ""),
+  BONE_SUPPORT("bone around the root of an abutment", "per cent"),
+  ABUTMENT_LEAN("lean of an abutment, most", "degrees"),
+  GUIDED_LEAN("lean of a tooth towards its guide plate, most", "degrees");
 
   private final String words;
   private final String unit;

@@ -20,14 +20,17 @@ import saddlewright.design.ReciprocalArm;
  *
  * @param clasp the clasp
  * @param means what opposes it, in words; empty when nothing does
+ * @param parts the components that do it; none for a form that holds its own tooth
  */
-public record Reciprocation(Clasp clasp, List<String> means) {
+public record Reciprocation(Clasp clasp, List<String> means, List<Component> parts) {
   public Reciprocation {
     means = List.copyOf(means);
+    parts = List.copyOf(parts);
   }
 
   public static Reciprocation of(Situation s, Clasp clasp) {
     List<String> means = new ArrayList<>();
+    List<Component> parts = new ArrayList<>();
     Face opposite = clasp.tip().face().opposite();
     if (clasp.form().isSelfReciprocating()) {
       means.add("its own form");
@@ -35,13 +38,16 @@ public record Reciprocation(Clasp clasp, List<String> means) {
     for (Component c : s.design().components()) {
       if (c instanceof ReciprocalArm a && a.tooth() == clasp.tooth() && a.face() == opposite) {
         means.add("a reciprocal arm");
+        parts.add(c);
       } else if (opposite == Face.LINGUAL && covers(c, clasp.tooth())) {
         means.add("the " + Naming.of(c));
+        parts.add(c);
       } else if (c instanceof GuidePlate p && p.tooth() == clasp.tooth() && hasOpposedStrut(s, p)) {
         means.add("a guide plate with a minor connector");
+        parts.add(c);
       }
     }
-    return new Reciprocation(clasp, means);
+    return new Reciprocation(clasp, means, parts);
   }
 
   private static boolean covers(Component c, Tooth tooth) {

@@ -1,6 +1,7 @@
 package saddlewright.rules;
 
 import java.util.List;
+import saddlewright.rules.abutments.AbutmentRules;
 import saddlewright.rules.bracing.BracingRules;
 import saddlewright.rules.clasping.ClaspingRules;
 import saddlewright.rules.framework.FrameworkRules;
@@ -19,7 +20,8 @@ public enum RuleGroup {
   UNDERCUT("Undercuts and arms", UndercutRules.ALL),
   BRACING("Bracing and reciprocation", BracingRules.ALL),
   FRAMEWORK("Connectors", FrameworkRules.ALL),
-  INDIRECT("Indirect retention", IndirectRules.ALL);
+  INDIRECT("Indirect retention", IndirectRules.ALL),
+  ABUTMENTS("Abutments and occlusion", AbutmentRules.ALL);
 
   private final String title;
   private final List<Rule> rules;

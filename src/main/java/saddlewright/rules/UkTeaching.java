@@ -72,6 +72,7 @@ final class UkTeaching {
     m.put(
         Quantity.MOBILITY,
         Threshold.read(2, "teaching notes on mouth preparation: above grade II, do not use"));
+    bracingAndAbutments(m);
     return m;
   }
 
@@ -117,5 +118,55 @@ final class UkTeaching {
             1,
             "seats and tips are placed on mean crowns to about 1 mm; a tip no farther in front"
                 + " moves by less than a twentieth of what the end of the saddle sinks"));
+  }
+
+  /** Bracing, indirect retention and abutments. */
+  private static void bracingAndAbutments(Map<Quantity, Threshold> m) {
+    m.put(
+        Quantity.ENCIRCLEMENT,
+        Threshold.read(180, Literature.NEURONS + "; " + Literature.MCCRACKEN_NOTES));
+    m.put(
+        Quantity.MARGIN_CROSSING,
+        Threshold.derived(
+            70,
+            "taught is a right angle; at 70 degrees a bar covers 6 per cent more of the margin than"
+                + " it must (1 / sin 70), and the slant begins to show"));
+    m.put(
+        Quantity.GUIDE_PLANE_HEIGHT,
+        Threshold.read(3, "North American teaching cards: 3 to 4 mm; " + Literature.STEWART_NOTES));
+    m.put(
+        Quantity.GUIDE_PLANE_FREE_END,
+        Threshold.read(1.5, "North American teaching cards: 1.5 to 2 mm; " + Literature.DALHOUSIE));
+    m.put(
+        Quantity.SHORT_CROWN,
+        Threshold.derived(
+            5,
+            "an arm 1.5 mm high, a guide plane of 2 mm under it, and 1.5 mm to the gingival"
+                + " margin"));
+    m.put(
+        Quantity.LEVER_RATIO,
+        Threshold.derived(
+            0.2,
+            "by the law of levers the clasps must hold 1 + 1/r times the pull on the saddle: six"
+                + " times at a ratio of 0.2"));
+    m.put(
+        Quantity.CROWN_ROOT_MOST,
+        Threshold.read(2, Literature.ANKARA + ": a crown twice as long as its root"));
+    m.put(
+        Quantity.CROWN_ROOT,
+        Threshold.read(1, Literature.ANKARA + ": a crown as long as its root is weak"));
+    m.put(
+        Quantity.BONE_SUPPORT,
+        Threshold.fromMemory(50, "common teaching on periodontally reduced abutments"));
+    m.put(
+        Quantity.ABUTMENT_LEAN,
+        Threshold.derived(
+            25,
+            "sin 25 = 0.42: more than two fifths of a bite along the path push the tooth"
+                + " sideways"));
+    m.put(
+        Quantity.GUIDED_LEAN,
+        Threshold.fromMemory(
+            10, "common teaching on the tilt of a cast for the sake of guide planes"));
   }
 }

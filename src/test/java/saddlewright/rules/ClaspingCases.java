@@ -19,6 +19,7 @@ import saddlewright.rules.clasping.BarArmsAvoidFrena;
 import saddlewright.rules.clasping.BarArmsAvoidLinguallyTiltedTeeth;
 import saddlewright.rules.clasping.BarArmsAvoidTissueUndercuts;
 import saddlewright.rules.clasping.BarArmsClearTheGingivalMargin;
+import saddlewright.rules.clasping.BarArmsCrossTheMarginSquarely;
 import saddlewright.rules.clasping.BarArmsHaveRoomInTheSulcus;
 import saddlewright.rules.clasping.BarArmsInShortGapsAreAvoided;
 import saddlewright.rules.clasping.EmbrasureClaspsAreSplitWhereTheyCan;
@@ -81,6 +82,18 @@ final class ClaspingCases {
                 "3.4 mm",
                 Designs.lowerClassOne().measuring(Clasp.class, 35, Measure.MARGIN_CLEARANCE, 3.4),
                 "runs 3.4 mm below the gingival margin"),
+        RuleCase.of(new BarArmsCrossTheMarginSquarely())
+            .fires(
+                "a slanting bar",
+                Designs.lowerClassOne().measuring(Clasp.class, 35, Measure.CROSSING_DEGREES, 50),
+                "35: I-bar on 35 crosses the gingival margin on a slant (50 degrees against at"
+                    + " least 70 degrees)")
+            .upholds(
+                "a bar laid out squarely",
+                Designs.lowerClassOne(),
+                "crosses the gingival margin at 90 degrees")
+            .quiet("laid out squarely", Designs.lowerClassOne())
+            .quiet("an arm from above crosses no margin", Designs.upperClassThree()),
         RuleCase.of(new BarArmsHaveRoomInTheSulcus())
             .fires(
                 "3 mm of sulcus",

@@ -26,9 +26,11 @@ import saddlewright.design.ClaspMaterial;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
+import saddlewright.design.GuidePlane;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
+import saddlewright.design.Note;
 import saddlewright.design.Plating;
 import saddlewright.design.ReciprocalArm;
 import saddlewright.design.Rest;
@@ -225,6 +227,31 @@ public final class Designs {
     return chart(new int[] {tooth}, f -> f.withUndercut(zone, Optional.empty()));
   }
 
+  public Designs leaning(int tooth, Tilt tilt, Optional<Double> degrees) {
+    return chart(new int[] {tooth}, f -> f.withTilt(Optional.of(tilt), degrees));
+  }
+
+  /** A chart in which these teeth are lost and not replaced. */
+  static ArchChart lost(ArchChart chart, int... teeth) {
+    ArchChart c = chart;
+    for (int t : teeth) {
+      c = c.with(Tooth.of(t), ToothFindings.of(ToothStatus.MISSING, GapDecision.NOT_REPLACED));
+    }
+    return c;
+  }
+
+  /** All sixteen teeth of the other arch lost and replaced by a complete denture. */
+  public Designs againstACompleteDenture() {
+    return opposing(
+        c -> {
+          ArchChart bare = c;
+          for (Tooth t : Tooth.in(c.arch())) {
+            bare = bare.with(t, ToothFindings.of(ToothStatus.MISSING, GapDecision.REPLACED));
+          }
+          return bare;
+        });
+  }
+
   private Designs chart(int[] teeth, UnaryOperator<ToothFindings> change) {
     for (int t : teeth) {
       chart = chart.with(Tooth.of(t), change.apply(chart.tooth(Tooth.of(t))));
@@ -298,6 +325,24 @@ public final class Designs {
 
   public Designs guidePlate(int tooth, End end) {
     return add(new GuidePlate(id("plate"), Tooth.of(tooth), end));
+  }
+
+  public Designs guidePlane(int tooth, GuidePlane.Surface surface) {
+    return add(new GuidePlane(id("plane"), Tooth.of(tooth), surface));
+  }
+
+  public Designs saddle(int from, int to, Saddle.Flange flange) {
+    return add(
+        new Saddle(
+            id("saddle"),
+            Span.of(from, to),
+            Saddle.Base.ACRYLIC_ON_MESH,
+            flange,
+            Saddle.Finish.ACRYLIC));
+  }
+
+  public Designs note(String text) {
+    return add(new Note(id("note"), text, 0, 50, Optional.empty(), Optional.empty()));
   }
 
   public Designs plating(int from, int to) {

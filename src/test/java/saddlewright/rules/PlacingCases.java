@@ -7,7 +7,6 @@ import saddlewright.dentition.Zone;
 import saddlewright.design.ClaspForm;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
-import saddlewright.rules.placing.AbutmentsAreFirm;
 import saddlewright.rules.placing.ComponentsStandOnStandingTeeth;
 import saddlewright.rules.placing.EveryReplacedToothHasASaddle;
 import saddlewright.rules.placing.RestsHaveRoomAboveThem;
@@ -22,20 +21,6 @@ final class PlacingCases {
 
   static List<RuleCase> all() {
     return List.of(
-        RuleCase.of(new AbutmentsAreFirm())
-            .fires(
-                "grade III under a rest",
-                Designs.lowerClassOne().mobile(33, 3),
-                "33: too loose to serve as an abutment (mobility grade 3 against grade I or"
-                    + " firmer)")
-            .fires(
-                "grade II under a clasp",
-                Designs.lowerClassOne().mobile(35, 2),
-                Severity.SHOULD,
-                "35: loose for an abutment; prefer a rest without a clasp, and plan its loss"
-                    + " (mobility grade 2 against grade I or firmer)")
-            .quiet("a loose tooth that bears nothing", Designs.lowerClassOne().mobile(31, 3))
-            .quiet("grade I", Designs.lowerClassOne().mobile(35, 1)),
         RuleCase.of(new ComponentsStandOnStandingTeeth())
             .fires(
                 "a rest on a lost tooth",

@@ -24,6 +24,7 @@ class RuleCasesTest {
             UndercutCases.all(),
             BracingCases.all(),
             IndirectCases.all(),
+            AbutmentCases.all(),
             FrameworkCases.all())
         .flatMap(List::stream)
         .toList();

@@ -12,6 +12,7 @@ public final class ClaspingRules {
           new BarArmsAvoidLinguallyTiltedTeeth(),
           new BarArmsAvoidTissueUndercuts(),
           new BarArmsClearTheGingivalMargin(),
+          new BarArmsCrossTheMarginSquarely(),
           new BarArmsHaveRoomInTheSulcus(),
           new BarArmsInShortGapsAreAvoided(),
           new EmbrasureClaspsAreSplitWhereTheyCan(),

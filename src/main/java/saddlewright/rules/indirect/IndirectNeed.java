@@ -32,7 +32,16 @@ final class IndirectNeed {
 
   /** The lever arms about the axis that the school looks at. */
   static Optional<IndirectRetention> facts(Situation s, Saddle saddle) {
-    return s.profile().axis() == Profile.Axis.CLASP
+    return about(s.profile().axis(), s, saddle);
+  }
+
+  /** The lever arms about the axis that other schools look at. */
+  static Optional<IndirectRetention> otherFacts(Situation s, Saddle saddle) {
+    return about(s.profile().axis().other(), s, saddle);
+  }
+
+  private static Optional<IndirectRetention> about(Profile.Axis axis, Situation s, Saddle saddle) {
+    return axis == Profile.Axis.CLASP
         ? IndirectRetention.aboutClasps(s.layout(), saddle)
         : IndirectRetention.aboutRests(s.layout(), saddle);
   }

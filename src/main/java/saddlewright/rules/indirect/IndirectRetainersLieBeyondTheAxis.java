@@ -1,6 +1,5 @@
 package saddlewright.rules.indirect;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import saddlewright.design.DesignEdit;
@@ -10,9 +9,9 @@ import saddlewright.mechanics.IndirectRetention;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
+import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -35,40 +34,43 @@ public final class IndirectRetainersLieBeyondTheAxis implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<IndirectRetention> all =
-        IndirectNeed.saddles(s).stream().flatMap(x -> IndirectNeed.facts(s, x).stream()).toList();
+    List<LiftingSaddle> all = LiftingSaddle.all(s);
     if (all.isEmpty()) {
-      return List.of();
+      return;
     }
-    List<Finding> out = new ArrayList<>();
     for (Rest r : IndirectNeed.declared(s)) {
-      IndirectRetention best =
-          all.stream().max(Comparator.comparingDouble(f -> f.reach(r))).orElseThrow();
-      if (best.reach(r) <= 0) {
-        out.add(finding(s, r, best));
+      LiftingSaddle best =
+          all.stream().max(Comparator.comparingDouble(x -> x.facts().reach(r))).orElseThrow();
+      double reach = best.facts().reach(r);
+      if (reach > 0) {
+        on.upheld(
+            "lies "
+                + Amount.mm(reach)
+                + " beyond the "
+                + s.profile().axis().words()
+                + " from "
+                + Naming.of(best.saddle()),
+            Subject.of(s.arch(), r));
+      } else {
+        misplaced(s, r, best.facts(), on);
       }
     }
-    return out;
   }
 
-  private Finding finding(Situation s, Rest r, IndirectRetention facts) {
+  private static void misplaced(Situation s, Rest r, IndirectRetention facts, Judging on) {
     Draft d =
-        finding(r.tooth().toString(), Subject.of(s.arch(), r))
+        on.finding(r.tooth().toString(), Subject.of(s.arch(), r))
             .fact("indirect retainer on the saddle's side of the " + s.profile().axis().words())
             .measured(
                 Amount.mm(-facts.reach(r)) + " on the saddle's side",
                 Amount.atLeastMm(s.profile().limit(Quantity.INDIRECT_DISTANCE)) + " beyond");
-    Rest plain = new Rest(r.id(), r.tooth(), r.site(), r.form(), r.seat(), false);
+    Rest plain = r.asPlain();
     IndirectSite.best(s, facts)
         .forEach(
             x ->
                 d.remedy(
                     x.label() + " instead",
                     DesignEdit.several(x.edit(s), new DesignEdit.Change(plain))));
-    return d.remedy("Keep it as a plain rest", new DesignEdit.Change(plain)).done();
+    d.remedy("Keep it as a plain rest", new DesignEdit.Change(plain)).done();
   }
 }

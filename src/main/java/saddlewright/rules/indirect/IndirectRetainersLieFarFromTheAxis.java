@@ -1,19 +1,17 @@
 package saddlewright.rules.indirect;
 
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import saddlewright.design.ComponentId;
 import saddlewright.design.Rest;
-import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.mechanics.IndirectRetention;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
@@ -35,33 +33,30 @@ public final class IndirectRetainersLieFarFromTheAxis implements Rule {
     return CLAIM;
   }
 
+  /** Judges the farthest retainer of each saddle: it is the one that acts. */
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    Map<ComponentId, Finding> out = new LinkedHashMap<>();
-    for (Saddle saddle : IndirectNeed.saddles(s)) {
-      IndirectNeed.facts(s, saddle).ifPresent(f -> judge(s, f, out));
-    }
-    return List.copyOf(out.values());
-  }
-
-  /** Judges the farthest of the declared retainers: it is the one that acts. */
-  private void judge(Situation s, IndirectRetention facts, Map<ComponentId, Finding> out) {
     double least = s.profile().limit(Quantity.INDIRECT_DISTANCE);
-    IndirectNeed.declared(s).stream()
-        .max(Comparator.comparingDouble(facts::reach))
-        .filter(r -> facts.reach(r) > 0 && facts.reach(r) < least)
-        .ifPresent(r -> out.putIfAbsent(r.id(), finding(s, r, facts, least)));
+    Set<ComponentId> judged = new HashSet<>();
+    for (LiftingSaddle x : LiftingSaddle.all(s)) {
+      Optional<Rest> farthest = x.serving().stream().findFirst();
+      if (farthest.isEmpty() || !judged.add(farthest.get().id())) {
+        continue;
+      }
+      Rest r = farthest.get();
+      if (x.facts().reach(r) < least) {
+        near(s, r, x.facts(), least, on);
+      } else {
+        on.judged();
+      }
+    }
   }
 
-  private Finding finding(Situation s, Rest r, IndirectRetention facts, double least) {
+  private static void near(Situation s, Rest r, IndirectRetention facts, double least, Judging on) {
     List<IndirectSite> better =
         IndirectSite.best(s, facts).stream().filter(x -> x.distance() >= least).toList();
     Draft d =
-        finding(r.tooth().toString(), Subject.of(s.arch(), r))
+        on.finding(r.tooth().toString(), Subject.of(s.arch(), r))
             .fact(
                 String.format(
                     Locale.ROOT,
@@ -72,6 +67,6 @@ public final class IndirectRetainersLieFarFromTheAxis implements Rule {
             .measured(Amount.mm(facts.reach(r)), Amount.atLeastMm(least))
             .weighing(better.isEmpty() ? Severity.CONSIDER : Severity.SHOULD);
     better.forEach(x -> d.remedy(x.label(), x.edit(s)));
-    return d.done();
+    d.done();
   }
 }

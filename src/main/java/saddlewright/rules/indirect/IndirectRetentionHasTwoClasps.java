@@ -5,7 +5,6 @@ import saddlewright.design.Clasp;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Rule;
@@ -32,23 +31,23 @@ public final class IndirectRetentionHasTwoClasps implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    long clasps =
-        s.design().stream(Clasp.class)
-            .filter(c -> s.chart().stands(c.tooth()))
-            .map(Clasp::tooth)
-            .distinct()
-            .count();
-    if (clasps >= LEAST || IndirectNeed.saddles(s).isEmpty()) {
-      return List.of();
+    if (IndirectNeed.saddles(s).isEmpty()) {
+      return;
     }
-    return List.of(
-        finding(s.arch().code() + " denture", Subject.of(s.arch()))
-            .fact("too few clasps to hold the axis about which its saddles lift")
-            .measured(Amount.of(clasps, "clasp"), "at least " + Amount.of(LEAST, "clasp"))
-            .done());
+    List<Clasp> clasps =
+        s.design().stream(Clasp.class).filter(c -> s.chart().stands(c.tooth())).toList();
+    long teeth = clasps.stream().map(Clasp::tooth).distinct().count();
+    if (teeth >= LEAST) {
+      clasps.forEach(
+          c ->
+              on.upheld(
+                  "holds down the axis about which the saddles could lift",
+                  Subject.of(s.arch(), c)));
+      return;
+    }
+    on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
+        .fact("too few clasps to hold the axis about which its saddles lift")
+        .measured(Amount.of(teeth, "clasp"), "at least " + Amount.of(LEAST, "clasp"))
+        .done();
   }
 }

@@ -7,10 +7,19 @@ import saddlewright.rules.Rule;
 public final class IndirectRules {
   public static final List<Rule> ALL =
       List.of(
+          new ClassFourIndirectRetainersLieFarBack(),
+          new ClassOneIndirectRetainersStandOnBothSides(),
+          new ClassTwoIndirectRetainersStandOnTheDentateSide(),
+          new DoubtfulTeethAreDesignedForLoss(),
+          new IndirectRetainersLieBeyondBothAxes(),
           new IndirectRetainersLieBeyondTheAxis(),
           new IndirectRetainersLieFarFromTheAxis(),
+          new IndirectRetainersSitOnStrongTeeth(),
           new IndirectRetentionHasTwoClasps(),
-          new LiftingSaddlesHaveAnIndirectRetainer());
+          new LeverRatiosAreFavourable(),
+          new LiftingSaddlesHaveAnIndirectRetainer(),
+          new PlatesAreNotIndirectRetainers(),
+          new ToothBorneDenturesNeedNoIndirectRetainer());
 
   private IndirectRules() {}
 }

@@ -30,6 +30,11 @@ record IndirectSite(Tooth tooth, RestSite site, double distance) {
    * clasped teeth, which lie on the axis.
    */
   static List<IndirectSite> best(Situation s, IndirectRetention facts) {
+    return all(s, facts).stream().limit(OFFERED).toList();
+  }
+
+  /** All such places, farthest first. */
+  static List<IndirectSite> all(Situation s, IndirectRetention facts) {
     List<IndirectSite> out = new ArrayList<>();
     for (Tooth t : s.chart().standing()) {
       if (canServe(s, t)) {
@@ -42,7 +47,7 @@ record IndirectSite(Tooth tooth, RestSite site, double distance) {
       }
     }
     out.sort(Comparator.comparingDouble(IndirectSite::distance).reversed());
-    return out.stream().limit(OFFERED).toList();
+    return out;
   }
 
   private static boolean canServe(Situation s, Tooth t) {
@@ -55,13 +60,17 @@ record IndirectSite(Tooth tooth, RestSite site, double distance) {
     return NewRest.label(tooth, site) + " as indirect retainer";
   }
 
+  /** Adds the rest without marking it. */
+  DesignEdit plain(Situation s) {
+    return NewRest.edit(s, tooth, site);
+  }
+
   /** Marks the rest that is already there, or adds one. */
   DesignEdit edit(Situation s) {
     return s.design().stream(Rest.class)
         .filter(r -> r.tooth() == tooth && r.site() == site)
         .findFirst()
-        .<DesignEdit>map(
-            r -> new DesignEdit.Change(new Rest(r.id(), tooth, site, r.form(), r.seat(), true)))
+        .<DesignEdit>map(r -> new DesignEdit.Change(r.asIndirectRetainer()))
         .orElseGet(() -> NewRest.edit(s, tooth, site, true));
   }
 }

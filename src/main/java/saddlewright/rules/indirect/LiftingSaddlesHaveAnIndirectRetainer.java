@@ -1,16 +1,12 @@
 package saddlewright.rules.indirect;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import saddlewright.design.ConnectorForm;
-import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.mechanics.IndirectRetention;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -39,34 +35,42 @@ public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
+    boolean declared = !IndirectNeed.declared(s).isEmpty();
+    for (LiftingSaddle x : LiftingSaddle.all(s)) {
+      if (!declared) {
+        unserved(s, x, on);
+      } else if (x.serving().isEmpty()) {
+        // One on the wrong side is the matter of another rule.
+        on.judged();
+      } else {
+        on.upheld(
+            "keeps " + Naming.of(x.saddle()) + " from lifting away from its ridge",
+            Subject.of(s.arch(), x.keeper().orElseThrow()));
+      }
+    }
   }
 
-  private List<Finding> found(Situation s) {
-    if (!IndirectNeed.declared(s).isEmpty()) {
-      return List.of();
-    }
-    List<Finding> out = new ArrayList<>();
-    for (Saddle saddle : IndirectNeed.saddles(s)) {
-      IndirectNeed.facts(s, saddle).flatMap(f -> judge(s, saddle, f)).ifPresent(out::add);
-    }
-    return out;
-  }
-
-  private Optional<Finding> judge(Situation s, Saddle saddle, IndirectRetention facts) {
+  private static void unserved(Situation s, LiftingSaddle x, Judging on) {
     double least = s.profile().limit(Quantity.INDIRECT_DISTANCE);
     double best =
-        facts.rests().stream()
+        x.facts().rests().stream()
             .mapToDouble(IndirectRetention.Reach::distance)
             .max()
             .orElse(Double.NEGATIVE_INFINITY);
     boolean served = best >= least;
-    List<IndirectSite> sites = IndirectSite.best(s, facts);
+    List<IndirectSite> sites = IndirectSite.best(s, x.facts());
     if (!served && sites.isEmpty() && isPalateAlone(s)) {
-      return Optional.empty();
+      s.design()
+          .majorConnector()
+          .ifPresent(
+              m ->
+                  on.upheld(
+                      "takes the part of an indirect retainer, since no tooth can serve",
+                      Subject.of(s.arch(), m)));
+      return;
     }
     Draft d =
-        finding(Naming.of(saddle), Subject.of(s.arch(), saddle))
+        on.finding(Naming.of(x.saddle()), Subject.of(s.arch(), x.saddle()))
             .fact(
                 served
                     ? "a rest beyond the "
@@ -79,8 +83,8 @@ public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
                     : "0 rests " + Amount.mm(least) + " or more beyond it",
                 "1 indirect retainer")
             .weighing(served ? Severity.CONSIDER : Severity.MUST);
-    sites.forEach(x -> d.remedy(x.label(), x.edit(s)));
-    return Optional.of(d.done());
+    sites.forEach(site -> d.remedy(site.label(), site.edit(s)));
+    d.done();
   }
 
   /** Where no tooth can serve, the covered palate takes the part of an indirect retainer. */

@@ -7,7 +7,6 @@ import saddlewright.rules.Rule;
 public final class PlacingRules {
   public static final List<Rule> ALL =
       List.of(
-          new AbutmentsAreFirm(),
           new ComponentsStandOnStandingTeeth(),
           new EveryReplacedToothHasASaddle(),
           new RestsHaveRoomAboveThem(),
