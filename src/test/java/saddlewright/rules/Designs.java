@@ -3,6 +3,7 @@ package saddlewright.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.Condition;
@@ -415,6 +416,17 @@ public final class Designs {
           return l;
         };
     return this;
+  }
+
+  /** The design as it is dictated so far, laid out anew whenever it is asked for. */
+  Supplier<Situation> frozen() {
+    Designs copy = new Designs(chart.arch());
+    copy.chart = chart;
+    copy.opposing = opposing;
+    copy.profile = profile;
+    copy.components.addAll(components);
+    copy.lie = lie;
+    return copy::situation;
   }
 
   public Situation situation() {
