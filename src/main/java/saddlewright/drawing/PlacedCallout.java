@@ -23,7 +23,7 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
   public static final double RADIUS = 2.1;
 
   private static final double LETTER = 2.5;
-  private static final double NUMBER = 1.9;
+  private static final double NUMBER = 2.1;
   private static final double LINE = 0.35;
   private static final double LEADER = 0.2;
   private static final double DOT = 0.4;

@@ -2,11 +2,13 @@ package saddlewright.desktop.panels;
 
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.scene.Cursor;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import saddlewright.dentition.Arch;
+import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.sheet.Camera;
@@ -36,6 +38,8 @@ public final class StatusStrip extends HBox {
     for (Label l : new Label[] {findings, notation, zoom, saved}) {
       l.setMinWidth(USE_PREF_SIZE);
     }
+    findings.setCursor(Cursor.HAND);
+    findings.setOnMouseClicked(e -> table.stepProperty().set(Step.REVIEW));
     InvalidationListener update = o -> update();
     table.assessmentProperty().addListener(update);
     table.notationProperty().addListener(update);

@@ -1,6 +1,10 @@
 package saddlewright.desktop.subject;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
@@ -23,6 +27,7 @@ import saddlewright.rules.Report;
 /** All that can be done to what lies under the pointer, remedies of its findings first. */
 public final class SubjectMenu extends ContextMenu {
   private final Worktable table;
+  private final Map<MenuItem, Remedy> remedies = new LinkedHashMap<>();
 
   public SubjectMenu(Worktable table, List<Subject> there) {
     this.table = table;
@@ -36,6 +41,24 @@ public final class SubjectMenu extends ContextMenu {
       tooth(t.tooth());
     }
     others(chief, there);
+    setOnShown(e -> remedies.forEach(this::showWhileChosen));
+    setOnHidden(e -> table.previewProperty().set(Optional.empty()));
+  }
+
+  /** What a remedy would do is seen on the sheet while its line of the menu is the chosen one. */
+  private void showWhileChosen(MenuItem item, Remedy remedy) {
+    Node line = item.getStyleableNode();
+    if (line != null) {
+      line.focusedProperty()
+          .addListener(
+              (o, was, is) -> {
+                if (is) {
+                  table.previewProperty().set(Optional.of(remedy));
+                } else if (table.previewProperty().get().equals(Optional.of(remedy))) {
+                  table.previewProperty().set(Optional.empty());
+                }
+              });
+    }
   }
 
   private void remedies(Subject subject) {
@@ -43,7 +66,7 @@ public final class SubjectMenu extends ContextMenu {
       Finding f = e.finding();
       if (e.stands() && f.subjects().contains(subject)) {
         for (Remedy r : f.remedies()) {
-          item(r.label(), () -> table.take(r));
+          remedies.put(item(r.label(), () -> table.take(r)), r);
         }
       }
     }
@@ -138,10 +161,12 @@ public final class SubjectMenu extends ContextMenu {
                                 new DesignEdit.Remove(c.id()))));
   }
 
-  private void item(String label, Runnable action) {
+  private MenuItem item(String label, Runnable action) {
     MenuItem item = new MenuItem(label);
+    item.setMnemonicParsing(false);
     item.setOnAction(e -> action.run());
     getItems().add(item);
+    return item;
   }
 
   private void choice(String label, boolean selected, Runnable action) {
