@@ -250,6 +250,12 @@ final class BracingCases {
                     .leaning(16, Tilt.MESIAL, Optional.of(8.0)),
                 "slides on a surface that leans no more than the cast can be tilted")
             .quiet(
+                "a plane cut into the leaning surface",
+                Designs.upperClassThree()
+                    .guidePlate(16, End.MESIAL)
+                    .guidePlane(16, GuidePlane.Surface.MESIAL)
+                    .tilted(16, Tilt.MESIAL))
+            .quiet(
                 "leaning away from the plate",
                 Designs.upperClassThree().guidePlate(16, End.MESIAL).tilted(16, Tilt.DISTAL))
             .quiet("upright", Designs.upperClassThree()),

@@ -94,11 +94,22 @@ final class IndirectCases {
                 Designs.upperClassThree().notReplaced(17).doubtful(16),
                 "Saddle 15–14: the loss of 16 makes it a free end, with too few clasps left to hold"
                     + " the axis (1 clasp left against at least 2 clasps)")
+            .fires(
+                "a rest opposite lies far enough in front, but is not marked",
+                Designs.upperClassThree()
+                    .notReplaced(17)
+                    .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)
+                    .doubtful(16),
+                Severity.CONSIDER,
+                "Saddle 15–14: the loss of 16 makes it a free end; a rest could then serve as"
+                    + " indirect retainer but is not marked as one (0 marked against 1 marked)")
             .upholds(
                 "a rest opposite lies far enough in front",
                 Designs.upperClassThree()
                     .notReplaced(17)
                     .clasp(13, ClaspForm.I_BAR, Zone.DISTOBUCCAL, End.DISTAL)
+                    .without(Rest.class, 23)
+                    .indirect(23, RestSite.CINGULUM)
                     .doubtful(16),
                 "will be the indirect retainer if 16 is lost")
             .quiet("no doubt", Designs.upperClassThree().notReplaced(17))

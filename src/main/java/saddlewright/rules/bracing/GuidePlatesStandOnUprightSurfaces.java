@@ -6,6 +6,7 @@ import saddlewright.chart.Tilt;
 import saddlewright.chart.ToothFindings;
 import saddlewright.dentition.End;
 import saddlewright.design.DesignEdit;
+import saddlewright.design.GuidePlane;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
@@ -22,7 +23,8 @@ public final class GuidePlatesStandOnUprightSurfaces implements Rule {
   private static final Claim CLAIM =
       new Claim(
           "guide-plates-stand-on-upright-surfaces",
-          "A tooth leans no more than 10 degrees towards its own guide plate.",
+          "A tooth leans no more than 10 degrees towards its own guide plate, unless a guide plane is"
+              + " cut there.",
           Severity.CONSIDER,
           Source.fromMemory(
               "common teaching on surveying: a tilt of the cast up to 10 degrees makes up for"
@@ -46,6 +48,8 @@ public final class GuidePlatesStandOnUprightSurfaces implements Rule {
       Optional<Double> degrees = found.tiltDegrees();
       if (degrees.isEmpty()) {
         on.unanswered(ChartField.tiltDegrees(p.tooth()), plate);
+      } else if (isPrepared(s, p)) {
+        on.upheld("slides on a plane cut upright into a leaning tooth", plate);
       } else if (degrees.get() <= most) {
         on.upheld("slides on a surface that leans no more than the cast can be tilted", plate);
       } else {
@@ -54,10 +58,23 @@ public final class GuidePlatesStandOnUprightSurfaces implements Rule {
                 "the tooth leans towards its guide plate, which must be blocked out there; grind"
                     + " or build up the surface first")
             .measured(Amount.degrees(degrees.get()), "at most " + Amount.degrees(most))
+            .remedy(
+                "Prepare a guide plane there",
+                new DesignEdit.Place(
+                    new GuidePlane(s.design().freshId("plane"), p.tooth(), surface(p))))
             .remedy("Take the guide plate away", new DesignEdit.Remove(p.id()))
             .done();
       }
     }
+  }
+
+  private static boolean isPrepared(Situation s, GuidePlate p) {
+    return s.design().stream(GuidePlane.class)
+        .anyMatch(x -> x.tooth() == p.tooth() && x.surface() == surface(p));
+  }
+
+  private static GuidePlane.Surface surface(GuidePlate p) {
+    return p.end() == End.MESIAL ? GuidePlane.Surface.MESIAL : GuidePlane.Surface.DISTAL;
   }
 
   private static Tilt towards(End end) {

@@ -11,6 +11,7 @@ import saddlewright.classification.Classification;
 import saddlewright.classification.EdentulousArea;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
+import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
@@ -120,15 +121,20 @@ public final class DoubtfulTeethAreDesignedForLoss implements Rule {
   private static void weigh(
       Situation s, Tooth t, Saddle saddle, RotationAxis axis, Point load, Judging on) {
     double least = s.profile().limit(Quantity.INDIRECT_DISTANCE);
-    Optional<Rest> retainer =
+    List<Rest> beyond =
         s.design().stream(Rest.class)
             .filter(r -> r.tooth() != t && s.chart().stands(r.tooth()))
             .filter(r -> axis.beyond(Bearings.seat(s.layout(), r), load) >= least)
-            .findFirst();
+            .toList();
+    Optional<Rest> retainer = beyond.stream().filter(Rest::indirectRetainer).findFirst();
     if (retainer.isPresent()) {
       on.upheld(
           "will be the indirect retainer if " + t + " is lost",
           Subject.of(s.arch(), retainer.get()));
+      return;
+    }
+    if (!beyond.isEmpty()) {
+      unmarked(s, t, saddle, beyond, on);
       return;
     }
     Draft d =
@@ -142,6 +148,24 @@ public final class DoubtfulTeethAreDesignedForLoss implements Rule {
     IndirectSite.best(s, new IndirectRetention(axis, load, List.of())).stream()
         .filter(x -> x.distance() >= least && x.tooth() != t)
         .forEach(x -> d.remedy(NewRest.label(x.tooth(), x.site()), x.plain(s)));
+    d.done();
+  }
+
+  private static void unmarked(Situation s, Tooth t, Saddle saddle, List<Rest> beyond, Judging on) {
+    Draft d =
+        on.finding(Naming.of(saddle), Subject.of(s.arch(), saddle), Subject.of(t))
+            .fact(
+                "the loss of "
+                    + t
+                    + " makes it a free end; a rest could then serve as indirect retainer but is"
+                    + " not marked as one")
+            .measured("0 marked", "1 marked")
+            .weighing(Severity.CONSIDER);
+    beyond.forEach(
+        r ->
+            d.remedy(
+                "Mark the " + Naming.of(r) + " as indirect retainer",
+                new DesignEdit.Change(r.asIndirectRetainer())));
     d.done();
   }
 }
