@@ -55,6 +55,19 @@ public record Rest(
     return new Rest(other, tooth, site, form, seat, indirectRetainer);
   }
 
+  /** The same rest at another place of its tooth. */
+  public Rest withSite(RestSite other) {
+    return new Rest(id, tooth, other, form, seat, indirectRetainer);
+  }
+
+  public Rest withForm(Form other) {
+    return new Rest(id, tooth, site, other, seat, indirectRetainer);
+  }
+
+  public Rest withSeat(Seat other) {
+    return new Rest(id, tooth, site, form, other, indirectRetainer);
+  }
+
   @Override
   public <R> R accept(ComponentVisitor<R> visitor) {
     return visitor.rest(this);

@@ -38,6 +38,22 @@ public record Saddle(ComponentId id, Span span, Base base, Flange flange, Finish
     return new Saddle(id, span, Base.ACRYLIC_ON_MESH, Flange.FULL, Finish.ACRYLIC);
   }
 
+  public Saddle withSpan(Span other) {
+    return new Saddle(id, other, base, flange, lingualFinish);
+  }
+
+  public Saddle withBase(Base other) {
+    return new Saddle(id, span, other, flange, lingualFinish);
+  }
+
+  public Saddle withFlange(Flange other) {
+    return new Saddle(id, span, base, other, lingualFinish);
+  }
+
+  public Saddle withLingualFinish(Finish other) {
+    return new Saddle(id, span, base, flange, other);
+  }
+
   @Override
   public Saddle withId(ComponentId other) {
     return new Saddle(other, span, base, flange, lingualFinish);

@@ -26,6 +26,10 @@ final class HygieneFirst {
   static Map<String, Weighting> weights() {
     Map<String, Weighting> m = new TreeMap<>();
     m.put(
+        "saddles-meet-guide-surfaces",
+        Weighting.of(Severity.CONSIDER, Source.read(Literature.OWALL))
+            .because("the need to cut guide planes is doubtful"));
+    m.put(
         "lifting-saddles-have-an-indirect-retainer",
         Weighting.of(Severity.CONSIDER, Source.read(Literature.OWALL))
             .because("its benefit is doubtful, and every extra part gathers plaque"));

@@ -6,6 +6,22 @@ public final class Literature {
   public static final String BRITISH_NOTES =
       "British undergraduate teaching notes on partial denture design (several sets)";
 
+  public static final String BASE_SLIDES = "teaching slides on the bases of partial dentures";
+  public static final String DENTAL_STUDY_NOTES =
+      "postgraduate dental study notes on frameworks, agreeing with McCracken";
+  public static final String AMERICAN_CARDS = "North American teaching cards (several sets)";
+  public static final String STATIC_ANALYSIS =
+      "static analysis of free-end dentures, teaching pages with the lever law";
+  public static final String APPLEGATE = "Applegate's rules, from several sets of teaching notes";
+  public static final String OVERDENTURE_NOTES = "teaching notes on overdentures";
+  public static final String CREUGERS =
+      "Creugers et al. 2010 on shortened dental arches, Int J Dent";
+  public static final String BDJ_CONNECTORS =
+      "Davenport et al., Connectors, Br Dent J 2001;190 (10.1038/sj.bdj.4800919)";
+  public static final String SIMPLICITY = "Sivach and Mattoo 2014 on the simplicity of frameworks";
+  public static final String MAZURAT = "Mazurat, J Can Dent Assoc 2000;66:428-430";
+  public static final String REST_NOTES = "student notes on rests and their seats";
+  public static final String DAYA = "Daya and Owen, S Afr Dent J 2022;77(8)";
   public static final String BDJ_SERIES =
       "Davenport, Basker, Heath, Ralph and Glantz, Removable partial dentures, Br Dent J 2000-2001";
   public static final String BDJ_CLASPS = "Davenport et al., Clasp design, Br Dent J 2001;190 no 2";

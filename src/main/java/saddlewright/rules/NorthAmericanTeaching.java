@@ -11,6 +11,11 @@ final class NorthAmericanTeaching {
   static Map<Quantity, Threshold> limits() {
     Map<Quantity, Threshold> m = new EnumMap<>(Quantity.class);
     m.put(
+        Quantity.TILTED_MOLAR_REACH,
+        Threshold.read(0.5, Literature.EXAM_NOTES)
+            .because(
+                "an extended mesial rest past the centre loads a tilted molar along its axis"));
+    m.put(
         Quantity.UNDERCUT_WROUGHT_STEEL,
         Threshold.read(0.50, Literature.STEWART_NOTES + ": 18 gauge wrought round wire")
             .because("the figure belongs to round wire 1.0 mm thick"));

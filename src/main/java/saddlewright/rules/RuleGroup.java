@@ -8,12 +8,14 @@ import saddlewright.rules.framework.FrameworkRules;
 import saddlewright.rules.indirect.IndirectRules;
 import saddlewright.rules.placing.PlacingRules;
 import saddlewright.rules.retention.RetentionRules;
+import saddlewright.rules.saddles.SaddleRules;
 import saddlewright.rules.support.SupportRules;
 import saddlewright.rules.undercut.UndercutRules;
 
 /** The chapters of the rule book, in the order in which one designs. */
 public enum RuleGroup {
   PLACING("Placing", PlacingRules.ALL),
+  SADDLES("Saddles", SaddleRules.ALL),
   SUPPORT("Support", SupportRules.ALL),
   RETENTION("Retention", RetentionRules.ALL),
   CLASPING("Choice of clasp", ClaspingRules.ALL),

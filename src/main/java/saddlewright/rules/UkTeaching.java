@@ -22,6 +22,52 @@ final class UkTeaching {
             4,
             "a Class IV span counts as long when both central and both lateral incisors, or as many"
                 + " teeth, are replaced: their arc then lies clearly in front of the abutments"));
+    // Saddles and support.
+    m.put(
+        Quantity.REST_WIDTH,
+        Threshold.read(2.5, Literature.STRATTON + "; a third to a half of the crown elsewhere"));
+    m.put(
+        Quantity.REST_TRIANGLE,
+        Threshold.derived(
+            5,
+            "schools ask for a triangle and give no figure; within 5 mm, less than the depth of a"
+                + " premolar crown, three rests still act as a line"));
+    m.put(Quantity.EMBRASURE_CLEARANCE, Threshold.fromMemory(1.5, Literature.BDJ_PREPARATION));
+    m.put(
+        Quantity.TILTED_MOLAR_REACH,
+        Threshold.read(
+            1,
+            Literature.BRITISH_NOTES
+                + "; a photoelastic study: a mesial rest tips a tilted molar most, a channel"
+                + " through the fissure least"));
+    m.put(
+        Quantity.TOOTH_BORNE_SPAN,
+        Threshold.read(3, Literature.BRITISH_NOTES + ": twice one and a half teeth"));
+    m.put(Quantity.LOAD_PER_ABUTMENT, Threshold.read(1.5, Literature.BRITISH_NOTES));
+    m.put(
+        Quantity.SADDLE_SPACE,
+        Threshold.read(3, Literature.OKLAHOMA + " (question only): mesh cannot fit below 3 mm"));
+    m.put(
+        Quantity.FLANGE_UNDERCUT,
+        Threshold.derived(
+            1, "the depth of tissue undercut that already bars a clasp arm; no school gives one"));
+    m.put(Quantity.MESH_SHARE, Threshold.read(2.0 / 3, Literature.DENTAL_STUDY_NOTES));
+    m.put(
+        Quantity.FREE_END_TEETH,
+        Threshold.derived(
+            3,
+            "from the advice to leave the last third of a long base without teeth: two premolars or"
+                + " a premolar and two molars are as much as one abutment steadies"));
+    m.put(
+        Quantity.BACK_TEETH_MEETING,
+        Threshold.read(4, Literature.CREUGERS + ": three to five posterior occluding units"));
+    m.put(
+        Quantity.PARTS_ON_TEETH,
+        Threshold.derived(
+            16,
+            "four clasps, more than most schools want, each with its rest and minor connector, and"
+                + " two indirect retainers with theirs"));
+
     m.put(
         Quantity.CAST_ARM_LENGTH_LEAST,
         Threshold.fromMemory(

@@ -21,12 +21,14 @@ import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
 import saddlewright.dentition.Zone;
 import saddlewright.design.ArchDesign;
+import saddlewright.design.Backing;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
 import saddlewright.design.ClaspMaterial;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
+import saddlewright.design.FinishLine;
 import saddlewright.design.GuidePlane;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
@@ -35,7 +37,9 @@ import saddlewright.design.Note;
 import saddlewright.design.Plating;
 import saddlewright.design.ReciprocalArm;
 import saddlewright.design.Rest;
+import saddlewright.design.RetentionMesh;
 import saddlewright.design.Saddle;
+import saddlewright.design.TissueStop;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Layout;
 import saddlewright.layout.Measure;
@@ -182,6 +186,11 @@ public final class Designs {
     return chart(teeth, f -> f.withCrown(Optional.of(mm), f.mesiodistal(), f.buccolingual()));
   }
 
+  public Designs crownDepth(int tooth, double mm) {
+    return chart(
+        new int[] {tooth}, f -> f.withCrown(f.crownHeight(), f.mesiodistal(), Optional.of(mm)));
+  }
+
   public Designs doubtful(int... teeth) {
     return chart(teeth, f -> f.withDoubtful(true));
   }
@@ -265,6 +274,17 @@ public final class Designs {
     return this;
   }
 
+  public Designs tissueUndercut(double mm, int... teeth) {
+    for (int t : teeth) {
+      tissues(x -> x.withTissueUndercut(Tooth.of(t), Optional.of(mm)));
+    }
+    return this;
+  }
+
+  public Designs root(int... teeth) {
+    return chart(teeth, f -> f.withStatus(ToothStatus.RETAINED_ROOT).withGap(GapDecision.REPLACED));
+  }
+
   public Designs lingualDepth(double mm, int... teeth) {
     for (int t : teeth) {
       tissues(x -> x.withLingualDepth(Tooth.of(t), Optional.of(mm)));
@@ -275,13 +295,6 @@ public final class Designs {
   public Designs buccalDepth(double mm, int... teeth) {
     for (int t : teeth) {
       tissues(x -> x.withBuccalDepth(Tooth.of(t), Optional.of(mm)));
-    }
-    return this;
-  }
-
-  public Designs tissueUndercut(double mm, int... teeth) {
-    for (int t : teeth) {
-      tissues(x -> x.withTissueUndercut(Tooth.of(t), Optional.of(mm)));
     }
     return this;
   }
@@ -316,7 +329,9 @@ public final class Designs {
             Tooth.of(tooth),
             site,
             Rest.Form.STANDARD,
-            Rest.Seat.PREPARED_ENAMEL,
+            site == RestSite.CINGULUM && chart.arch() == Arch.LOWER
+                ? Rest.Seat.COMPOSITE
+                : Rest.Seat.PREPARED_ENAMEL,
             true));
   }
 
@@ -348,6 +363,22 @@ public final class Designs {
 
   public Designs plating(int from, int to) {
     return add(new Plating(id("plating"), Span.of(from, to)));
+  }
+
+  public Designs mesh(int from, int to) {
+    return add(new RetentionMesh(id("mesh"), Span.of(from, to), RetentionMesh.Form.LATTICE));
+  }
+
+  public Designs finishLine(int from, int to, FinishLine.Level level) {
+    return add(new FinishLine(id("finish"), Span.of(from, to), level));
+  }
+
+  public Designs stop(int tooth) {
+    return add(new TissueStop(id("stop"), Tooth.of(tooth)));
+  }
+
+  public Designs backing(int tooth) {
+    return add(new Backing(id("backing"), Tooth.of(tooth)));
   }
 
   public Designs clasp(int tooth, ClaspForm form, Zone tip, End origin) {

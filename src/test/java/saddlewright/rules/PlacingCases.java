@@ -1,19 +1,37 @@
 package saddlewright.rules;
 
 import java.util.List;
+import saddlewright.chart.ArchChart;
+import saddlewright.chart.GapDecision;
+import saddlewright.chart.ToothFindings;
+import saddlewright.chart.ToothStatus;
+import saddlewright.dentition.Arch;
 import saddlewright.dentition.End;
 import saddlewright.dentition.RestSite;
+import saddlewright.dentition.Tooth;
 import saddlewright.dentition.Zone;
+import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
+import saddlewright.design.ConnectorForm;
+import saddlewright.design.MinorConnector;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
 import saddlewright.rules.placing.ComponentsStandOnStandingTeeth;
+import saddlewright.rules.placing.DesignsAreKeptSimple;
+import saddlewright.rules.placing.EdentulousArchesNeedNoFramework;
 import saddlewright.rules.placing.EveryReplacedToothHasASaddle;
+import saddlewright.rules.placing.LoneTeethAreDoubtfulAbutments;
 import saddlewright.rules.placing.RestsHaveRoomAboveThem;
 import saddlewright.rules.placing.RestsSitOnPreparedSeats;
 import saddlewright.rules.placing.RestsSuitTheKindOfTooth;
+import saddlewright.rules.placing.RootsAreCoveredNotClasped;
 import saddlewright.rules.placing.SaddlesDoNotOverlap;
+import saddlewright.rules.placing.SaddlesEndAtReplacedTeeth;
 import saddlewright.rules.placing.SaddlesLieOnGaps;
+import saddlewright.rules.placing.SaddlesRunFromAbutmentToAbutment;
+import saddlewright.rules.placing.ShortenedArchesAreConsidered;
+import saddlewright.rules.placing.StandingThirdMolarsServe;
+import saddlewright.rules.placing.WorkFollowsItsOrder;
 
 /** Cases for the rules of placing. */
 final class PlacingCases {
@@ -107,6 +125,160 @@ final class PlacingCases {
             .quiet("saddles on gaps", Designs.lowerClassOne())
             .quiet(
                 "a closed place within a saddle",
-                Designs.upper().missing(14, 16).closed(15).saddle(14, 16)));
+                Designs.upper().missing(14, 16).closed(15).saddle(14, 16)),
+        designsAreKeptSimple(),
+        edentulousArchesNeedNoFramework(),
+        loneTeethAreDoubtfulAbutments(),
+        rootsAreCoveredNotClasped(),
+        saddlesEndAtReplacedTeeth(),
+        saddlesRunFromAbutmentToAbutment(),
+        shortenedArchesAreConsidered(),
+        standingThirdMolarsServe(),
+        workFollowsItsOrder());
+  }
+
+  private static RuleCase designsAreKeptSimple() {
+    Designs many = Designs.upperClassFour();
+    for (int t : new int[] {14, 15, 24, 25}) {
+      many.rest(t, RestSite.MESIAL_OCCLUSAL).strut(t, MinorConnector.Place.MESIAL_EMBRASURE);
+    }
+    return RuleCase.of(new DesignsAreKeptSimple())
+        .fires(
+            "a rest on every tooth",
+            many,
+            "Upper denture: many rests, clasps and minor connectors (20 parts against at most 16"
+                + " parts)")
+        .quiet("twelve", Designs.upperClassFour())
+        .quiet("saddles only", Designs.lower().missing(36).saddle(36, 36));
+  }
+
+  private static RuleCase edentulousArchesNeedNoFramework() {
+    Designs bare = Designs.lower();
+    Tooth.in(Arch.LOWER).forEach(t -> bare.missing(t.fdi()));
+    Designs framed = Designs.lower();
+    Tooth.in(Arch.LOWER).forEach(t -> framed.missing(t.fdi()));
+    framed.saddle(47, 37).rest(33, RestSite.CINGULUM).connector(ConnectorForm.LINGUAL_BAR, 43, 33);
+    return RuleCase.of(new EdentulousArchesNeedNoFramework())
+        .fires(
+            "a bar and a rest",
+            framed,
+            "Lower arch: a framework is drawn where no tooth stands (2 parts of a framework against"
+                + " a complete denture)")
+        .quiet("a saddle only", bare.saddle(47, 37))
+        .quiet("teeth stand", Designs.lowerClassOne());
+  }
+
+  private static RuleCase loneTeethAreDoubtfulAbutments() {
+    return RuleCase.of(new LoneTeethAreDoubtfulAbutments())
+        .fires(
+            "only 23 stands",
+            only(Designs.upper(), 23).saddle(17, 22).saddle(24, 27),
+            "23: the only tooth left to hold the denture (1 abutment against 2 or more, or an"
+                + " overdenture or complete denture)")
+        .quiet("two teeth", only(Designs.upper(), 23, 13).saddle(17, 14).saddle(24, 27))
+        .quiet("no design yet", only(Designs.upper(), 23));
+  }
+
+  private static Designs only(Designs d, int... standing) {
+    Tooth.in(d.design().arch()).stream()
+        .filter(t -> t.position() < 8)
+        .forEach(t -> d.missing(t.fdi()));
+    return d.standing(standing);
+  }
+
+  private static RuleCase rootsAreCoveredNotClasped() {
+    return RuleCase.of(new RootsAreCoveredNotClasped())
+        .fires(
+            "a clasp on a root",
+            Designs.lowerClassOne()
+                .root(33)
+                .without(Rest.class, 33)
+                .without(MinorConnector.class, 33)
+                .clasp(33, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL),
+            "33: I-bar on 33, but only a root is kept (a root against a crown)")
+        .quiet("no root", Designs.lowerClassOne())
+        .upholds(
+            "a saddle over a root",
+            Designs.lower().missing(34, 35, 36, 37).root(34).saddle(34, 37),
+            "bears on the root of 34, which spares the ridge");
+  }
+
+  private static RuleCase saddlesEndAtReplacedTeeth() {
+    return RuleCase.of(new SaddlesEndAtReplacedTeeth())
+        .fires(
+            "a saddle to the third molar, which is not replaced",
+            Designs.lower().missing(36, 37).saddle(36, 38),
+            "Saddle 36–38: reaches over 38, not to be replaced (3 places against 2 to be replaced)")
+        .fires(
+            "a saddle over nothing that is replaced",
+            Designs.lower().saddle(38, 38),
+            "Saddle 38: reaches over 38, not to be replaced (1 place against 0 to be replaced)")
+        .quiet("ends at 37", Designs.lowerClassOne())
+        .quiet(
+            "a place within is left",
+            Designs.upper().missing(14, 16).notReplaced(15).saddle(16, 14));
+  }
+
+  private static RuleCase saddlesRunFromAbutmentToAbutment() {
+    return RuleCase.of(new SaddlesRunFromAbutmentToAbutment())
+        .fires(
+            "one gap, two saddles",
+            Designs.upper().missing(14, 15).saddle(15, 15).saddle(14, 14),
+            "15–14: one edentulous area is cut up into several saddles (2 saddles against 1"
+                + " saddle)")
+        .quiet("one saddle each", Designs.upperClassThree())
+        .quiet(
+            "overlapping saddles are another rule's",
+            Designs.upper().missing(14, 15).saddle(15, 14).saddle(14, 14));
+  }
+
+  private static RuleCase shortenedArchesAreConsidered() {
+    return RuleCase.of(new ShortenedArchesAreConsidered())
+        .fires(
+            "all premolars meet",
+            Designs.lowerClassOne(),
+            "Lower denture: replaces molars only, where the back teeth in front of them still meet"
+                + " (4 pairs of back teeth against fewer than 4 pairs, or a reason)")
+        .quiet(
+            "two opposing premolars are lost",
+            Designs.lowerClassOne().opposing(c -> lost(lost(c, 14), 15)))
+        .quiet("a premolar is replaced too", Designs.lowerClassTwo())
+        .quiet("bounded", Designs.upperClassThree());
+  }
+
+  private static ArchChart lost(ArchChart chart, int tooth) {
+    return chart.with(
+        Tooth.of(tooth), ToothFindings.of(ToothStatus.MISSING, GapDecision.NOT_REPLACED));
+  }
+
+  private static RuleCase standingThirdMolarsServe() {
+    return RuleCase.of(new StandingThirdMolarsServe())
+        .fires(
+            "38 stands behind the saddle",
+            Designs.lowerClassOne().standing(38),
+            "38: stands behind saddle 36–37 but carries nothing (a free-end saddle against a"
+                + " bounded saddle, rested on 38)")
+        .quiet("no third molar", Designs.lowerClassOne())
+        .quiet("a doubtful one", Designs.lowerClassOne().standing(38).doubtful(38))
+        .upholds(
+            "38 is rested",
+            Designs.lowerClassOne().standing(38).rest(38, RestSite.MESIAL_OCCLUSAL),
+            "makes 38 an abutment, so that saddle 36–37 is bounded");
+  }
+
+  private static RuleCase workFollowsItsOrder() {
+    return RuleCase.of(new WorkFollowsItsOrder())
+        .fires(
+            "a bar before any clasp",
+            Designs.lowerClassOne().without(Clasp.class),
+            "Lower denture: the connector came before the clasps (no clasps against saddles, rests,"
+                + " clasps, then the connector)")
+        .fires(
+            "clasps first of all",
+            Designs.lower().missing(36, 37).clasp(35, ClaspForm.I_BAR, Zone.MID_BUCCAL, End.DISTAL),
+            "Lower denture: the clasps came before the saddles (no saddles, no rests against"
+                + " saddles, rests, clasps, then the connector)")
+        .quiet("saddles only", Designs.lower().missing(36).saddle(36, 36))
+        .quiet("complete", Designs.lowerClassOne());
   }
 }

@@ -24,6 +24,7 @@ class RuleCasesTest {
   private static List<RuleCase> written() {
     return Stream.of(
             PlacingCases.all(),
+            SaddleCases.all(),
             SupportCases.all(),
             RetentionCases.all(),
             ClaspingCases.all(),

@@ -1,7 +1,7 @@
 package saddlewright.rules.placing;
 
-import java.util.ArrayList;
 import java.util.List;
+import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
 import saddlewright.design.Component;
@@ -15,7 +15,6 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
@@ -41,25 +40,21 @@ public final class ComponentsStandOnStandingTeeth implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (Component c : s.design().components()) {
       if (touchesTeeth(c)) {
         List<Tooth> lost = c.teeth().stream().filter(t -> isLost(s, c, t)).toList();
-        if (!lost.isEmpty()) {
-          out.add(finding(s, c, lost));
+        if (lost.isEmpty()) {
+          on.judged();
+        } else {
+          find(s, c, lost, on);
         }
       }
     }
-    return out;
   }
 
-  private Finding finding(Situation s, Component c, List<Tooth> lost) {
+  private static void find(Situation s, Component c, List<Tooth> lost, Judging on) {
     Tooth t = lost.get(0);
-    return finding(t.toString(), Subject.of(s.arch(), c))
+    on.finding(t.toString(), Subject.of(s.arch(), c))
         .fact(Naming.of(c) + ", " + why(s, t))
         .measured(
             Amount.of(lost.size(), "lost tooth").replace("tooths", "teeth"), "a standing tooth")
@@ -77,9 +72,13 @@ public final class ComponentsStandOnStandingTeeth implements Rule {
         || c instanceof Plating;
   }
 
-  /** Plating may pass a place that drift has closed; nothing else can lie there. */
+  /** Plating may pass a place that drift has closed; roots have a rule of their own. */
   private static boolean isLost(Situation s, Component c, Tooth t) {
-    return s.chart().isLost(t) && !(c instanceof Plating && s.chart().isClosed(t));
+    boolean elsewhere =
+        c instanceof Plating
+            ? s.chart().isClosed(t)
+            : s.chart().tooth(t).status() == ToothStatus.RETAINED_ROOT;
+    return s.chart().isLost(t) && !elsewhere;
   }
 
   private static String why(Situation s, Tooth t) {

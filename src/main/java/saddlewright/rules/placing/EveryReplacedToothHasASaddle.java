@@ -1,6 +1,5 @@
 package saddlewright.rules.placing;
 
-import java.util.ArrayList;
 import java.util.List;
 import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
@@ -8,12 +7,13 @@ import saddlewright.design.DesignEdit;
 import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Rule;
+import saddlewright.rules.SaddleTeeth;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.ToothList;
 
 /** A tooth that is to be replaced needs a saddle to stand on. */
 public final class EveryReplacedToothHasASaddle implements Rule {
@@ -31,11 +31,6 @@ public final class EveryReplacedToothHasASaddle implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     Tooth first = null;
     Tooth last = null;
     for (Tooth t : Tooth.in(s.arch())) {
@@ -43,18 +38,23 @@ public final class EveryReplacedToothHasASaddle implements Rule {
         first = first == null ? t : first;
         last = t;
       } else if (first != null) {
-        out.add(finding(s, Span.of(first, last)));
+        find(s, Span.of(first, last), on);
         first = null;
       }
     }
     if (first != null) {
-      out.add(finding(s, Span.of(first, last)));
+      find(s, Span.of(first, last), on);
     }
-    return out;
+    for (Saddle saddle : s.design().all(Saddle.class)) {
+      List<Tooth> teeth = SaddleTeeth.of(s, saddle);
+      if (!teeth.isEmpty()) {
+        on.upheld("replaces " + ToothList.of(teeth), Subject.of(s.arch(), saddle));
+      }
+    }
   }
 
-  private Finding finding(Situation s, Span run) {
-    return finding(run.toString(), Subject.of(run))
+  private static void find(Situation s, Span run, Judging on) {
+    on.finding(run.toString(), Subject.of(run))
         .fact("to be replaced, but no saddle lies there")
         .measured("0 of " + run.size() + " on a saddle", "all on a saddle")
         .remedy(

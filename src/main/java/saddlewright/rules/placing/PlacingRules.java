@@ -3,17 +3,26 @@ package saddlewright.rules.placing;
 import java.util.List;
 import saddlewright.rules.Rule;
 
-/** The rules of the place of components, sorted by name. */
+/** The rules of placing, sorted by name. */
 public final class PlacingRules {
   public static final List<Rule> ALL =
       List.of(
           new ComponentsStandOnStandingTeeth(),
+          new DesignsAreKeptSimple(),
+          new EdentulousArchesNeedNoFramework(),
           new EveryReplacedToothHasASaddle(),
+          new LoneTeethAreDoubtfulAbutments(),
           new RestsHaveRoomAboveThem(),
           new RestsSitOnPreparedSeats(),
           new RestsSuitTheKindOfTooth(),
+          new RootsAreCoveredNotClasped(),
           new SaddlesDoNotOverlap(),
-          new SaddlesLieOnGaps());
+          new SaddlesEndAtReplacedTeeth(),
+          new SaddlesLieOnGaps(),
+          new SaddlesRunFromAbutmentToAbutment(),
+          new ShortenedArchesAreConsidered(),
+          new StandingThirdMolarsServe(),
+          new WorkFollowsItsOrder());
 
   private PlacingRules() {}
 }

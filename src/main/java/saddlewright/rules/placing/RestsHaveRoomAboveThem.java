@@ -3,6 +3,7 @@ package saddlewright.rules.placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import saddlewright.chart.ChartField;
 import saddlewright.dentition.RestSite;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
@@ -10,7 +11,6 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -26,7 +26,7 @@ public final class RestsHaveRoomAboveThem implements Rule {
   private static final Claim CLAIM =
       new Claim(
           "rests-have-room-above-them",
-          "The opposing teeth leave room for the metal of every rest, where that was measured.",
+          "The opposing teeth leave room for the metal of every rest.",
           Severity.MUST,
           Source.read(Literature.BDJ_PREPARATION));
 
@@ -37,29 +37,31 @@ public final class RestsHaveRoomAboveThem implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     double least = s.profile().limit(Quantity.REST_CLEARANCE_LEAST);
     double good = s.profile().limit(Quantity.REST_CLEARANCE);
     for (Rest r : s.design().all(Rest.class)) {
+      if (!s.chart().stands(r.tooth()) || !r.site().existsOn(r.tooth())) {
+        continue;
+      }
       Double room = s.chart().tooth(r.tooth()).clearances().get(r.site());
-      if (room != null && room < good) {
+      Subject subject = Subject.of(s.arch(), r);
+      if (room == null) {
+        on.unanswered(ChartField.clearance(r.tooth(), r.site()), subject);
+      } else if (room >= good) {
+        on.upheld("has " + Amount.mm(room) + " of room for its metal", subject);
+      } else {
         boolean bare = room < least;
         Draft d =
-            finding(r.tooth().toString(), Subject.of(s.arch(), r))
+            on.finding(r.tooth().toString(), subject)
                 .fact("little room above the " + Naming.of(r))
                 .measured(Amount.mm(room), Amount.atLeastMm(bare ? least : good))
                 .weighing(bare ? Severity.MUST : Severity.SHOULD);
         roomier(s, r, good)
             .ifPresent(
                 site -> d.remedy("Move it to the other end of " + r.tooth(), moved(s, r, site)));
-        out.add(d.done());
+        d.done();
       }
     }
-    return out;
   }
 
   /** The occlusal site at the other end, when it was measured and has room. */
@@ -73,9 +75,7 @@ public final class RestsHaveRoomAboveThem implements Rule {
 
   private static DesignEdit moved(Situation s, Rest r, RestSite site) {
     List<DesignEdit> edits = new ArrayList<>();
-    edits.add(
-        new DesignEdit.Change(
-            new Rest(r.id(), r.tooth(), site, r.form(), r.seat(), r.indirectRetainer())));
+    edits.add(new DesignEdit.Change(r.withSite(site)));
     NewRest.strut(s, r.tooth(), site).ifPresent(m -> edits.add(new DesignEdit.Place(m)));
     return new DesignEdit.Several(edits);
   }

@@ -1,11 +1,11 @@
 package saddlewright.rules.placing;
 
-import java.util.List;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.RestSite;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -30,28 +30,33 @@ public final class RestsSitOnPreparedSeats implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
+    for (Rest r : s.design().all(Rest.class)) {
+      Subject subject = Subject.of(s.arch(), r);
+      if (r.seat() != Rest.Seat.UNPREPARED) {
+        on.upheld("sits in a seat " + seat(r.seat()) + ", so it cannot slide", subject);
+        continue;
+      }
+      on.finding(r.tooth().toString(), subject)
+          .fact(Naming.of(r) + " sits on an unprepared surface")
+          .measured("no seat", "a prepared seat")
+          .remedy(
+              "Prescribe a seat in " + (isThin(r) ? "composite" : "enamel"),
+              new DesignEdit.Change(
+                  r.withSeat(isThin(r) ? Rest.Seat.COMPOSITE : Rest.Seat.PREPARED_ENAMEL)))
+          .done();
+    }
   }
 
-  private List<Finding> found(Situation s) {
-    return s.design().stream(Rest.class)
-        .filter(r -> r.seat() == Rest.Seat.UNPREPARED)
-        .map(
-            r ->
-                finding(r.tooth().toString(), Subject.of(s.arch(), r))
-                    .fact(Naming.of(r) + " sits on an unprepared surface")
-                    .measured("no seat", "a prepared seat")
-                    .remedy(
-                        "Prescribe a seat in enamel",
-                        new DesignEdit.Change(
-                            new Rest(
-                                r.id(),
-                                r.tooth(),
-                                r.site(),
-                                r.form(),
-                                Rest.Seat.PREPARED_ENAMEL,
-                                r.indirectRetainer())))
-                    .done())
-        .toList();
+  /** A lower front tooth has too little enamel for a ledge. */
+  private static boolean isThin(Rest r) {
+    return r.tooth().arch() == Arch.LOWER && r.site() == RestSite.CINGULUM;
+  }
+
+  private static String seat(Rest.Seat seat) {
+    return switch (seat) {
+      case COMPOSITE -> "of composite";
+      case RESTORATION -> "in a restoration";
+      case PREPARED_ENAMEL, UNPREPARED -> "prepared in enamel";
+    };
   }
 }

@@ -1,13 +1,11 @@
 package saddlewright.rules.placing;
 
-import java.util.List;
 import saddlewright.dentition.End;
 import saddlewright.dentition.RestSite;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
@@ -31,21 +29,18 @@ public final class RestsSuitTheKindOfTooth implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
+    for (Rest r : s.design().all(Rest.class)) {
+      if (r.site().existsOn(r.tooth())) {
+        on.judged();
+      } else {
+        find(s, r, on);
+      }
+    }
   }
 
-  private List<Finding> found(Situation s) {
-    return s.design().stream(Rest.class)
-        .filter(r -> !r.site().existsOn(r.tooth()))
-        .map(r -> finding(s, r))
-        .toList();
-  }
-
-  private Finding finding(Situation s, Rest r) {
-    RestSite site = lawful(s, r);
-    Rest moved =
-        new Rest(r.id(), r.tooth(), site, Rest.Form.STANDARD, r.seat(), r.indirectRetainer());
-    return finding(r.tooth().toString(), Subject.of(s.arch(), r))
+  private static void find(Situation s, Rest r, Judging on) {
+    Rest moved = r.withSite(lawful(s, r)).withForm(Rest.Form.STANDARD);
+    on.finding(r.tooth().toString(), Subject.of(s.arch(), r))
         .fact(Naming.of(r) + ", but this tooth has no such place")
         .measured(
             surface(r.site()),

@@ -8,7 +8,6 @@ import saddlewright.design.DesignEdit;
 import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -35,39 +34,36 @@ public final class SaddlesLieOnGaps implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (Saddle saddle : s.design().all(Saddle.class)) {
       List<Tooth> standing = saddle.span().teeth().stream().filter(s.chart()::stands).toList();
-      List<Span> lawful = gaps(s, saddle.span());
       boolean endsOnClosed =
           s.chart().isClosed(saddle.span().first()) || s.chart().isClosed(saddle.span().last());
-      if (!standing.isEmpty() || endsOnClosed) {
-        Tooth t =
-            !standing.isEmpty()
-                ? standing.get(0)
-                : s.chart().isClosed(saddle.span().first())
-                    ? saddle.span().first()
-                    : saddle.span().last();
-        out.add(
-            finding(t.toString(), Subject.of(s.arch(), saddle))
-                .fact(
-                    Naming.of(saddle)
-                        + (standing.isEmpty()
-                            ? " covers a space that is closed"
-                            : " covers a standing tooth"))
-                .measured(
-                    standing.isEmpty() ? "no space" : standing.size() + " standing", "gaps only")
-                .remedy(
-                    lawful.isEmpty() ? "Remove the saddle" : "Fit it to the gaps",
-                    fitted(saddle, lawful))
-                .done());
+      if (standing.isEmpty() && !endsOnClosed) {
+        on.judged();
+      } else {
+        find(s, saddle, standing, on);
       }
     }
-    return out;
+  }
+
+  private static void find(Situation s, Saddle saddle, List<Tooth> standing, Judging on) {
+    List<Span> lawful = gaps(s, saddle.span());
+    Tooth t =
+        !standing.isEmpty()
+            ? standing.get(0)
+            : s.chart().isClosed(saddle.span().first())
+                ? saddle.span().first()
+                : saddle.span().last();
+    on.finding(t.toString(), Subject.of(s.arch(), saddle))
+        .fact(
+            Naming.of(saddle)
+                + (standing.isEmpty()
+                    ? " covers a space that is closed"
+                    : " covers a standing tooth"))
+        .measured(standing.isEmpty() ? "no space" : standing.size() + " standing", "gaps only")
+        .remedy(
+            lawful.isEmpty() ? "Remove the saddle" : "Fit it to the gaps", fitted(saddle, lawful))
+        .done();
   }
 
   /** Runs of the span without standing teeth, with no closed place at their ends. */
@@ -103,6 +99,6 @@ public final class SaddlesLieOnGaps implements Rule {
   }
 
   private static Saddle on(Saddle saddle, Span span) {
-    return new Saddle(saddle.id(), span, saddle.base(), saddle.flange(), saddle.lingualFinish());
+    return saddle.withSpan(span);
   }
 }

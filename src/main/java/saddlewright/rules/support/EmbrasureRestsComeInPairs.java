@@ -1,6 +1,5 @@
 package saddlewright.rules.support;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.dentition.End;
@@ -12,7 +11,6 @@ import saddlewright.design.Component;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -38,45 +36,33 @@ public final class EmbrasureRestsComeInPairs implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (Component c : s.design().components()) {
       if (c instanceof Clasp k && k.form() == ClaspForm.EMBRASURE) {
-        partner(s, k.tooth(), k.origin()).ifPresent(p -> out.add(finding(s, c, k.tooth(), p)));
+        weigh(s, c, k.tooth(), k.origin(), on);
       } else if (c instanceof Rest r && r.form() == Rest.Form.EMBRASURE && r.site().isOcclusal()) {
-        partner(s, r.tooth(), r.site().end().orElseThrow())
-            .ifPresent(p -> out.add(finding(s, c, r.tooth(), p)));
+        weigh(s, c, r.tooth(), r.site().end().orElseThrow(), on);
       }
     }
-    return out;
   }
 
-  /** The neighbour across the embrasure, when it stands and bears no rest there. */
-  private static Optional<Tooth> partner(Situation s, Tooth tooth, End end) {
-    return tooth
-        .neighbour(end)
-        .filter(s.chart()::stands)
-        .filter(
-            n ->
-                s.design().stream(Rest.class)
-                    .noneMatch(r -> r.tooth() == n && r.site() == site(n, tooth)));
-  }
-
-  private static RestSite site(Tooth neighbour, Tooth tooth) {
-    return neighbour.isAnterior()
-        ? RestSite.CINGULUM
-        : RestSite.occlusal(neighbour.endTowards(tooth));
-  }
-
-  private Finding finding(Situation s, Component c, Tooth tooth, Tooth bare) {
-    RestSite site = site(bare, tooth);
-    return finding(bare.toString(), Subject.of(s.arch(), c))
-        .fact("no rest beside the " + Naming.of(c))
-        .measured("1 of 2 ridges rested", "both rested")
-        .remedy(NewRest.label(bare, site), NewRest.edit(s, bare, site))
-        .done();
+  private static void weigh(Situation s, Component c, Tooth tooth, End end, Judging on) {
+    Optional<Tooth> beside = tooth.neighbour(end).filter(s.chart()::stands);
+    if (beside.isEmpty()) {
+      return;
+    }
+    Tooth n = beside.get();
+    RestSite site = n.isAnterior() ? RestSite.CINGULUM : RestSite.occlusal(n.endTowards(tooth));
+    List<Rest> rests =
+        s.design().stream(Rest.class).filter(r -> r.tooth() == n && r.site() == site).toList();
+    for (Rest r : rests) {
+      on.upheld("keeps the metal from wedging " + tooth + " and " + n, Subject.of(s.arch(), r));
+    }
+    if (rests.isEmpty()) {
+      on.finding(n.toString(), Subject.of(s.arch(), c))
+          .fact("no rest beside the " + Naming.of(c))
+          .measured("1 of 2 ridges rested", "both rested")
+          .remedy(NewRest.label(n, site), NewRest.edit(s, n, site))
+          .done();
+    }
   }
 }

@@ -14,7 +14,6 @@ import saddlewright.design.Subject;
 import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
 import saddlewright.rules.EndSupport;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -41,29 +40,40 @@ public final class FreeEndRestsLieAwayFromTheSaddle implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (AreaSupport a : AreaSupport.all(s)) {
-      if (a.isFreeEnd() && isNearOnly(a.ends().get(0)) && !isExcused(s, a.ends().get(0))) {
-        out.add(finding(s, a.ends().get(0), a.saddle()));
+      if (a.isFreeEnd() && a.ends().get(0).isRested()) {
+        weigh(s, a.ends().get(0), a.saddle(), on);
       }
     }
-    return out;
   }
 
-  private Finding finding(Situation s, EndSupport end, Saddle saddle) {
-    Tooth t = end.abutment();
+  private static void weigh(Situation s, EndSupport end, Saddle saddle, Judging on) {
+    for (Rest r : end.otherRests()) {
+      on.upheld(
+          "lies away from the free-end "
+              + Naming.of(saddle)
+              + ", so that its abutment is not pulled back",
+          Subject.of(s.arch(), r));
+    }
+    if (!isNearOnly(end)) {
+      on.judged();
+      return;
+    }
     Rest rest = end.facingRests().get(0);
-    Rest moved =
-        new Rest(
-            rest.id(), t, end.farSite(), Rest.Form.STANDARD, rest.seat(), rest.indirectRetainer());
+    Optional<String> excuse = excuse(s, end);
+    if (excuse.isPresent()) {
+      on.upheld("lies beside the saddle because " + excuse.get(), Subject.of(s.arch(), rest));
+    } else {
+      find(s, end, rest, saddle, on);
+    }
+  }
+
+  private static void find(Situation s, EndSupport end, Rest rest, Saddle saddle, Judging on) {
+    Tooth t = end.abutment();
     List<DesignEdit> edits = new ArrayList<>();
-    edits.add(new DesignEdit.Change(moved));
+    edits.add(new DesignEdit.Change(rest.withSite(end.farSite()).withForm(Rest.Form.STANDARD)));
     NewRest.strut(s, t, end.farSite()).ifPresent(m -> edits.add(new DesignEdit.Place(m)));
-    return finding(t.toString(), Subject.of(s.arch(), rest))
+    on.finding(t.toString(), Subject.of(s.arch(), rest))
         .fact("the only rest on this abutment lies next to the free-end " + Naming.of(saddle))
         .measured(side(end.facing()) + " rest", side(end.facing().opposite()) + " rest")
         .remedy(
@@ -75,18 +85,23 @@ public final class FreeEndRestsLieAwayFromTheSaddle implements Rule {
   /** Whether every rest lies on the occlusal surface beside the saddle. */
   private static boolean isNearOnly(EndSupport e) {
     return e.otherRests().isEmpty()
-        && !e.facingRests().isEmpty()
         && e.facingRests().stream()
             .allMatch(r -> r.site().isOcclusal() && r.form() != Rest.Form.DOUBLE);
   }
 
   /** No room on the far side, a distally tilted tooth, or a wrought arm that yields. */
-  private static boolean isExcused(Situation s, EndSupport e) {
+  private static Optional<String> excuse(Situation s, EndSupport e) {
     Double room = s.chart().tooth(e.abutment()).clearances().get(e.farSite());
-    return room != null && room < s.profile().limit(Quantity.REST_CLEARANCE_LEAST)
-        || s.chart().tooth(e.abutment()).tilt().equals(Optional.of(Tilt.DISTAL))
-        || s.design().stream(Clasp.class)
-            .anyMatch(c -> c.tooth() == e.abutment() && c.material().isWrought());
+    if (room != null && room < s.profile().limit(Quantity.REST_CLEARANCE_LEAST)) {
+      return Optional.of("the other side has no room");
+    }
+    if (s.chart().tooth(e.abutment()).tilt().equals(Optional.of(Tilt.DISTAL))) {
+      return Optional.of(e.abutment() + " leans back");
+    }
+    return s.design().stream(Clasp.class)
+            .anyMatch(c -> c.tooth() == e.abutment() && c.material().isWrought())
+        ? Optional.of("the wrought arm yields")
+        : Optional.empty();
   }
 
   private static String side(End end) {

@@ -1,13 +1,12 @@
 package saddlewright.rules.support;
 
-import java.util.ArrayList;
 import java.util.List;
-import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
+import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
+import saddlewright.rules.EndSupport;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
@@ -33,23 +32,25 @@ public final class FreeEndSaddlesAreRested implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (AreaSupport a : AreaSupport.all(s)) {
-      if (a.isFreeEnd() && !a.ends().get(0).isRested()) {
-        Tooth t = a.ends().get(0).abutment();
-        RestSite site = a.ends().get(0).farSite();
-        out.add(
-            finding(Naming.of(a.saddle()), Subject.of(s.arch(), a.saddle()))
-                .fact("no rest on its terminal abutment " + t)
-                .measured("0 rests", "1 rest")
-                .remedy(NewRest.label(t, site), NewRest.edit(s, t, site))
-                .done());
+      if (!a.isFreeEnd()) {
+        continue;
       }
+      EndSupport end = a.ends().get(0);
+      if (end.isRested()) {
+        for (List<Rest> rests : List.of(end.facingRests(), end.otherRests())) {
+          for (Rest r : rests) {
+            on.upheld("carries the front end of " + Naming.of(a.saddle()), Subject.of(s.arch(), r));
+          }
+        }
+        continue;
+      }
+      Tooth t = end.abutment();
+      on.finding(Naming.of(a.saddle()), Subject.of(s.arch(), a.saddle()))
+          .fact("no rest on its terminal abutment " + t)
+          .measured("0 rests", "1 rest")
+          .remedy(NewRest.label(t, end.farSite()), NewRest.edit(s, t, end.farSite()))
+          .done();
     }
-    return out;
   }
 }

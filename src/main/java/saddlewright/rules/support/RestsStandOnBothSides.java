@@ -9,7 +9,6 @@ import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
@@ -34,26 +33,23 @@ public final class RestsStandOnBothSides implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
     List<Rest> rests = s.design().all(Rest.class);
     if (rests.isEmpty() || s.design().all(Saddle.class).isEmpty()) {
-      return List.of();
+      return;
     }
     for (Side side : Side.values()) {
       boolean teeth = s.chart().standing().stream().anyMatch(t -> t.side() == side);
       if (teeth && rests.stream().noneMatch(r -> r.tooth().side() == side)) {
-        return List.of(finding(s, side));
+        find(s, side, on);
+        return;
       }
     }
-    return List.of();
+    on.judged();
   }
 
-  private Finding finding(Situation s, Side bare) {
+  private static void find(Situation s, Side bare, Judging on) {
     Draft d =
-        finding(s.arch().code() + " denture", Subject.of(s.arch()))
+        on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact("no rest on the patient's " + (bare == Side.RIGHT ? "right" : "left"))
             .measured("rests on 1 side", "rests on both sides");
     s.chart().standing().stream()
@@ -64,6 +60,6 @@ public final class RestsStandOnBothSides implements Rule {
               RestSite site = t.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL;
               d.remedy(NewRest.label(t, site), NewRest.edit(s, t, site));
             });
-    return d.done();
+    d.done();
   }
 }

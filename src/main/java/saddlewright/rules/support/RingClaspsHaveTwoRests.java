@@ -11,7 +11,6 @@ import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
@@ -36,31 +35,35 @@ public final class RingClaspsHaveTwoRests implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
     for (Clasp c : s.design().all(Clasp.class)) {
+      if (c.form() != ClaspForm.RING || c.tooth().isAnterior()) {
+        continue;
+      }
       List<Rest> rests = s.design().stream(Rest.class).filter(r -> r.tooth() == c.tooth()).toList();
       boolean both =
           rests.size() >= 2 || rests.stream().anyMatch(r -> r.form() == Rest.Form.DOUBLE);
-      if (c.form() == ClaspForm.RING && !both && !c.tooth().isAnterior()) {
-        List<DesignEdit> edits = new ArrayList<>();
-        for (End end : End.values()) {
-          RestSite site = RestSite.occlusal(end);
-          if (rests.stream().noneMatch(r -> r.site() == site)) {
-            edits.add(NewRest.edit(s, c.tooth(), site));
-          }
+      if (both) {
+        for (Rest r : rests) {
+          on.upheld("steadies the long arm of the ring clasp", Subject.of(s.arch(), r));
         }
-        out.add(
-            finding(c.tooth().toString(), Subject.of(s.arch(), c))
-                .fact("ring clasp without a rest at each end of the tooth")
-                .measured(Amount.of(rests.size(), "rest"), "2 rests")
-                .remedy("Add the missing rest", new DesignEdit.Several(edits))
-                .done());
+      } else {
+        find(s, c, rests, on);
       }
     }
-    return out;
+  }
+
+  private static void find(Situation s, Clasp c, List<Rest> rests, Judging on) {
+    List<DesignEdit> edits = new ArrayList<>();
+    for (End end : End.values()) {
+      RestSite site = RestSite.occlusal(end);
+      if (rests.stream().noneMatch(r -> r.site() == site)) {
+        edits.add(NewRest.edit(s, c.tooth(), site));
+      }
+    }
+    on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
+        .fact("ring clasp without a rest at each end of the tooth")
+        .measured(Amount.of(rests.size(), "rest"), "2 rests")
+        .remedy("Add the missing rest", new DesignEdit.Several(edits))
+        .done();
   }
 }
