@@ -1,9 +1,11 @@
 package saddlewright.prescription;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import saddlewright.casefile.Assessment;
 import saddlewright.dentition.Arch;
@@ -14,19 +16,21 @@ import saddlewright.rules.Credit;
 import saddlewright.rules.Naming;
 
 /**
- * The design's own argument: for each component of the schedule, what it does for the rules.
+ * The design's own argument: for each component of the schedule, what it does for the rules; then
+ * what speaks for the teeth that serve and for the design as a whole.
  *
- * @param lines one for each component, in the order and with the numbers of the {@link Schedule}
+ * @param lines one for each component, in the order and with the numbers of the {@link Schedule},
+ *     and one for each tooth, area or arch of which something can be said
  */
 public record Reasons(List<Line> lines) {
   /**
-   * A component with its reasons.
+   * A component, tooth, area or arch with its reasons.
    *
-   * @param number of its line in the schedule
-   * @param name such as "Mesial rest on 47"
+   * @param number of its line in the schedule; empty for what is no component
+   * @param name such as "Mesial rest on 47" or "Tooth 47"
    * @param reasons verb phrases that go on from the name; empty when no rule speaks for it
    */
-  public record Line(int number, Arch arch, String name, List<Credit> reasons) {
+  public record Line(OptionalInt number, Arch arch, String name, List<Credit> reasons) {
     public Line {
       reasons = List.copyOf(reasons);
     }
@@ -46,12 +50,34 @@ public record Reasons(List<Line> lines) {
           x ->
               out.add(
                   new Line(
-                      l.number(),
+                      OptionalInt.of(l.number()),
                       l.arch(),
                       OneLine.of(capital(Naming.of(x))),
                       credits.getOrDefault(Subject.of(l.arch(), x), List.of()))));
     }
+    credits.keySet().stream()
+        .filter(s -> s.component().isEmpty())
+        .sorted(Comparator.comparing(Subject::arch).thenComparing(Reasons::order))
+        .forEach(s -> out.add(new Line(OptionalInt.empty(), s.arch(), name(s), credits.get(s))));
     return new Reasons(out);
+  }
+
+  /** Teeth along the arch, then areas, then the arch. */
+  private static int order(Subject s) {
+    if (s instanceof Subject.OfTooth t) {
+      return t.tooth().place();
+    }
+    return s instanceof Subject.OfArea a ? 100 + a.span().first().place() : 1000;
+  }
+
+  private static String name(Subject s) {
+    if (s instanceof Subject.OfTooth t) {
+      return "Tooth " + t.tooth();
+    }
+    if (s instanceof Subject.OfArea a) {
+      return "Gap " + a.span();
+    }
+    return capital(s.arch().code()) + " denture";
   }
 
   /** The lines of one arch. */
@@ -67,7 +93,8 @@ public record Reasons(List<Line> lines) {
         out.append('\n').append(arch == Arch.UPPER ? "UPPER ARCH\n" : "LOWER ARCH\n");
       }
       for (Line l : in(arch)) {
-        out.append(String.format(java.util.Locale.ROOT, "%4d  %s", l.number(), l.name()));
+        String number = l.number().isPresent() ? Integer.toString(l.number().getAsInt()) : "";
+        out.append(String.format(java.util.Locale.ROOT, "%4s  %s", number, l.name()));
         out.append(l.reasons().isEmpty() ? ": no rule of the book speaks for it\n" : "\n");
         for (Credit c : l.reasons()) {
           out.append("      - ").append(c.words());

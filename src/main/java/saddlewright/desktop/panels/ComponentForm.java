@@ -1,6 +1,5 @@
 package saddlewright.desktop.panels;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.Node;
@@ -24,7 +23,6 @@ import saddlewright.desktop.subject.Facts;
 import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
-import saddlewright.rules.Credit;
 
 /** Form, material, sites and measures of one component. */
 final class ComponentForm {
@@ -128,13 +126,9 @@ final class ComponentForm {
 
   /** The rules that the component answers. */
   private void reasons() {
-    form.heading(Words.of("component.reasons"));
-    List<Credit> credits = table.assessment().report().creditsOf(subject);
-    if (credits.isEmpty()) {
+    if (!ReasonLinks.add(form, table, subject, "component.reasons")) {
+      form.heading(Words.of("component.reasons"));
       form.words(Words.of("component.no-reasons"));
-    }
-    for (Credit c : credits) {
-      form.link(Words.capital(c.words()), () -> table.pageProperty().set(Optional.of(c.ruleId())));
     }
   }
 

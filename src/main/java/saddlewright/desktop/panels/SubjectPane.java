@@ -171,6 +171,7 @@ public final class SubjectPane extends VBox {
     }
     Form form = new Form();
     CaseForm.archFields(form, table, subject.get().arch());
+    ReasonLinks.add(form, table, subject.get(), "arch.reasons");
     return form;
   }
 
@@ -195,6 +196,7 @@ public final class SubjectPane extends VBox {
         .ifPresentOrElse(
             s -> form.link(ComponentWords.full(s), () -> table.select(Subject.of(span.arch(), s))),
             () -> form.words(Words.of("area.no-saddle")));
+    ReasonLinks.add(form, table, Subject.of(a.span()), "area.reasons");
     return form;
   }
 

@@ -46,6 +46,7 @@ final class ToothForm {
     ToothForm f = new ToothForm(table, tooth);
     f.chart();
     f.parts();
+    ReasonLinks.add(f.form, table, Subject.of(tooth), "tooth.reasons");
     f.survey();
     f.space();
     f.undercuts();

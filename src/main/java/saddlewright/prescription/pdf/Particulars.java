@@ -347,8 +347,8 @@ final class Particulars {
             flow,
             List.of(
                 new Table.Column("No.", 0, 8 * MM, Weight.REGULAR),
-                new Table.Column("Component", 10 * MM, 48 * MM, Weight.BOLD),
-                new Table.Column("Why it is here", 60 * MM, 114 * MM, Weight.REGULAR)),
+                new Table.Column("Component or tooth", 10 * MM, 48 * MM, Weight.BOLD),
+                new Table.Column("What speaks for it", 60 * MM, 114 * MM, Weight.REGULAR)),
             false);
     for (Arch arch : Arch.values()) {
       if (!reasons.in(arch).isEmpty()) {
@@ -361,7 +361,7 @@ final class Particulars {
                 .distinct()
                 .collect(Collectors.joining("\n"));
         table.row(
-            Integer.toString(l.number()),
+            l.number().isPresent() ? Integer.toString(l.number().getAsInt()) : "",
             l.name(),
             why.isEmpty() ? "No rule of the book speaks for it." : why);
       }

@@ -68,7 +68,8 @@ class FindingsOnPaperTest {
                         List.of(Subject.of(Arch.LOWER)))),
                 List.of(
                     new Credit(RULE, rest, "supports the saddle at its near end"),
-                    new Credit(RULE, rest, "keeps the clasp at its height")),
+                    new Credit(RULE, rest, "keeps the clasp at its height"),
+                    new Credit(RULE, Subject.of(Tooth.T34), "is firm enough to serve")),
                 new Tally(17, 4, 22, 3),
                 List.of()));
   }
@@ -110,7 +111,8 @@ class FindingsOnPaperTest {
     assertThat(words(List.of()))
         .contains("Reasonsforeachcomponent")
         .contains("Supportsthesaddleatitsnearend")
-        .contains("Keepstheclaspatitsheight");
+        .contains("Keepstheclaspatitsheight")
+        .contains("Tooth34Isfirmenoughtoserve");
     Reasons.Line line =
         Reasons.of(judged).lines().stream()
             .filter(l -> !l.reasons().isEmpty())
@@ -118,7 +120,8 @@ class FindingsOnPaperTest {
             .orElseThrow();
     assertThat(line.name()).isEqualTo("Distal rest on 34");
     assertThat(Reasons.of(judged).toText())
-        .contains("Distal rest on 34\n      - supports the saddle at its near end [" + RULE + "]");
+        .contains("Distal rest on 34\n      - supports the saddle at its near end [" + RULE + "]")
+        .contains("      Tooth 34\n      - is firm enough to serve [" + RULE + "]");
   }
 
   @Test
