@@ -3,10 +3,8 @@ package saddlewright.prescription;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import saddlewright.casefile.Assessment;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
@@ -14,6 +12,7 @@ import saddlewright.design.Component;
 import saddlewright.design.Subject;
 import saddlewright.rules.Credit;
 import saddlewright.rules.Naming;
+import saddlewright.rules.Report;
 
 /**
  * The design's own argument: for each component of the schedule, what it does for the rules; then
@@ -41,8 +40,7 @@ public record Reasons(List<Line> lines) {
   }
 
   public static Reasons of(Assessment assessment) {
-    Map<Subject, List<Credit>> credits =
-        assessment.report().credits().stream().collect(Collectors.groupingBy(Credit::subject));
+    Report report = assessment.report();
     List<Line> out = new ArrayList<>();
     for (Schedule.Line l : Schedule.of(assessment, Notation.FDI).lines()) {
       Optional<Component> c = assessment.arch(l.arch()).design().find(l.id());
@@ -53,12 +51,15 @@ public record Reasons(List<Line> lines) {
                       OptionalInt.of(l.number()),
                       l.arch(),
                       OneLine.of(capital(Naming.of(x))),
-                      credits.getOrDefault(Subject.of(l.arch(), x), List.of()))));
+                      report.creditsOf(Subject.of(l.arch(), x)))));
     }
-    credits.keySet().stream()
+    report.credits().stream()
+        .map(Credit::subject)
+        .distinct()
         .filter(s -> s.component().isEmpty())
         .sorted(Comparator.comparing(Subject::arch).thenComparing(Reasons::order))
-        .forEach(s -> out.add(new Line(OptionalInt.empty(), s.arch(), name(s), credits.get(s))));
+        .forEach(
+            s -> out.add(new Line(OptionalInt.empty(), s.arch(), name(s), report.creditsOf(s))));
     return new Reasons(out);
   }
 

@@ -145,8 +145,15 @@ public record Report(
     return standing().stream().filter(f -> f.severity() == severity).count();
   }
 
-  /** The lines of the design's own argument that belong to one subject. */
+  /** The lines of the design's own argument that belong to one subject, weightiest first. */
   public List<Credit> creditsOf(Subject subject) {
-    return credits.stream().filter(c -> c.subject().equals(subject)).toList();
+    return credits.stream()
+        .filter(c -> c.subject().equals(subject))
+        .sorted(Comparator.comparing(Report::weight))
+        .toList();
+  }
+
+  private static Severity weight(Credit c) {
+    return RuleBook.find(c.ruleId()).map(Rule::severity).orElse(Severity.CONSIDER);
   }
 }

@@ -18,6 +18,7 @@ import saddlewright.prescription.Preparation;
 import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.ToothWords;
+import saddlewright.rules.Credit;
 import saddlewright.rules.Departure;
 import saddlewright.rules.OpenQuestion;
 import saddlewright.rules.Profile;
@@ -356,14 +357,15 @@ final class Particulars {
       }
       for (Reasons.Line l : reasons.in(arch)) {
         String why =
-            l.reasons().stream()
-                .map(c -> capital(c.words()))
-                .distinct()
-                .collect(Collectors.joining("\n"));
+            capital(
+                l.reasons().stream()
+                    .map(Credit::words)
+                    .distinct()
+                    .collect(Collectors.joining("; ")));
         table.row(
             l.number().isPresent() ? Integer.toString(l.number().getAsInt()) : "",
             l.name(),
-            why.isEmpty() ? "No rule of the book speaks for it." : why);
+            why.isEmpty() ? "No rule of the book speaks for it." : why + ".");
       }
     }
   }

@@ -110,8 +110,7 @@ class FindingsOnPaperTest {
   void the_reasons_stand_on_a_page_of_their_own_under_their_component() throws Exception {
     assertThat(words(List.of()))
         .contains("Reasonsforeachcomponent")
-        .contains("Supportsthesaddleatitsnearend")
-        .contains("Keepstheclaspatitsheight")
+        .contains("Supportsthesaddleatitsnearend;keepstheclaspatitsheight.")
         .contains("Tooth34Isfirmenoughtoserve");
     Reasons.Line line =
         Reasons.of(judged).lines().stream()
