@@ -1,10 +1,14 @@
 package saddlewright.rules;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.WeakHashMap;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Saddle;
+import saddlewright.layout.Layout;
 
 /**
  * Which rests carry a saddle, and at which of its ends a standing tooth bounds it.
@@ -14,6 +18,10 @@ import saddlewright.design.Saddle;
  *     for a free-end saddle, none where no tooth stands
  */
 public record AreaSupport(Saddle saddle, List<EndSupport> ends) {
+  /** Found already, for as long as the layout is in use, which holds both chart and design. */
+  private static final Map<Layout, List<AreaSupport>> KNOWN =
+      Collections.synchronizedMap(new WeakHashMap<>());
+
   public AreaSupport {
     ends = List.copyOf(ends);
   }
@@ -27,9 +35,14 @@ public record AreaSupport(Saddle saddle, List<EndSupport> ends) {
     return new AreaSupport(saddle, ends);
   }
 
-  /** The support of every saddle of a design. */
+  /** The support of every saddle of a design; worked out once, since most rules ask for it. */
   public static List<AreaSupport> all(Situation s) {
-    return s.design().stream(Saddle.class).map(x -> of(s, x)).toList();
+    List<AreaSupport> known = KNOWN.get(s.layout());
+    if (known == null) {
+      known = s.design().stream(Saddle.class).map(x -> of(s, x)).toList();
+      KNOWN.put(s.layout(), known);
+    }
+    return known;
   }
 
   /** The first standing tooth that counts, walking away from the saddle. */
