@@ -8,7 +8,6 @@ public enum Quantity {
   LONG_SPAN("teeth replaced in a long anterior span", ""),
   REST_WIDTH("width of an occlusal rest at the marginal ridge", "mm"),
   REST_TRIANGLE("rests off the line through the two farthest apart", "mm"),
-  EMBRASURE_CLEARANCE("room above metal through an embrasure", "mm"),
   TILTED_MOLAR_REACH("share of a tilted molar that a mesial rest alone must run through", ""),
   TOOTH_BORNE_SPAN("teeth that two abutments carry between them, most", ""),
   LOAD_PER_ABUTMENT("teeth that one sound tooth carries besides itself", ""),

@@ -32,7 +32,6 @@ final class UkTeaching {
             5,
             "schools ask for a triangle and give no figure; within 5 mm, less than the depth of a"
                 + " premolar crown, three rests still act as a line"));
-    m.put(Quantity.EMBRASURE_CLEARANCE, Threshold.fromMemory(1.5, Literature.BDJ_PREPARATION));
     m.put(
         Quantity.TILTED_MOLAR_REACH,
         Threshold.read(

@@ -70,7 +70,8 @@ final class PlacingCases {
                 "37: to be replaced, but no saddle lies there (0 of 1 on a saddle against all on a"
                     + " saddle)")
             .quiet("both areas have saddles", Designs.lowerClassOne())
-            .quiet("lost but not replaced", Designs.lower().notReplaced(37, 47)),
+            .quiet("lost but not replaced", Designs.lower().notReplaced(37, 47))
+            .upholds("a saddle", Designs.lowerClassOne(), "replaces 36 and 37"),
         RuleCase.of(new RestsHaveRoomAboveThem())
             .fires(
                 "0.6 mm above a rest",
@@ -84,7 +85,12 @@ final class PlacingCases {
                     .room(16, RestSite.DISTAL_OCCLUSAL, 2),
                 Severity.SHOULD,
                 "16: little room above the mesial rest on 16 (1.2 mm against at least 1.5 mm)")
-            .quiet("not measured", Designs.upperClassThree())
+            .asks(
+                "not measured", Designs.upperClassThree(), "room for a rest, mesial occlusal of 16")
+            .upholds(
+                "1.8 mm",
+                Designs.upperClassThree().room(16, RestSite.MESIAL_OCCLUSAL, 1.8),
+                "has 1.8 mm of room for its metal")
             .quiet("1.5 mm", Designs.upperClassThree().room(16, RestSite.MESIAL_OCCLUSAL, 1.5)),
         RuleCase.of(new RestsSitOnPreparedSeats())
             .fires(
@@ -94,7 +100,11 @@ final class PlacingCases {
                     .rest(33, RestSite.CINGULUM, Rest.Form.STANDARD, Rest.Seat.UNPREPARED),
                 "33: cingulum rest on 33 sits on an unprepared surface (no seat against a prepared"
                     + " seat)")
-            .quiet("seats in enamel", Designs.lowerClassOne()),
+            .quiet("seats in enamel", Designs.lowerClassOne())
+            .upholds(
+                "a seat of composite",
+                Designs.lowerClassOne(),
+                "sits in a seat of composite, so it cannot slide"),
         RuleCase.of(new RestsSuitTheKindOfTooth())
             .fires(
                 "an occlusal rest on a canine",

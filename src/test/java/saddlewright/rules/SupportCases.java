@@ -76,7 +76,15 @@ final class SupportCases {
                     .room(16, RestSite.MESIAL_OCCLUSAL, 0.4)
                     .without(Rest.class, 16)
                     .rest(17, RestSite.MESIAL_OCCLUSAL))
-            .quiet("a free-end saddle is another rule's", Designs.lowerClassOne()),
+            .quiet("a free-end saddle is another rule's", Designs.lowerClassOne())
+            .upholds(
+                "the distal end",
+                Designs.upperClassThree(),
+                "supports saddle 15–14 at its distal end")
+            .upholds(
+                "a front saddle",
+                Designs.upperClassFour(),
+                "supports saddle 12–22 at its right end"),
         RuleCase.of(new DenturesHaveThreeRests())
             .fires(
                 "two rests",
@@ -108,7 +116,13 @@ final class SupportCases {
                 "both ridges rested",
                 Designs.lowerClassTwo()
                     .rest(47, RestSite.MESIAL_OCCLUSAL)
-                    .clasp(46, ClaspForm.EMBRASURE, Zone.MESIOBUCCAL, End.DISTAL)),
+                    .clasp(46, ClaspForm.EMBRASURE, Zone.MESIOBUCCAL, End.DISTAL))
+            .upholds(
+                "the neighbour's rest",
+                Designs.lowerClassTwo()
+                    .rest(47, RestSite.MESIAL_OCCLUSAL)
+                    .clasp(46, ClaspForm.EMBRASURE, Zone.MESIOBUCCAL, End.DISTAL),
+                "keeps the metal from wedging 46 and 47"),
         RuleCase.of(new FreeEndRestsLieAwayFromTheSaddle())
             .fires(
                 "distal rest on the terminal abutment",
@@ -131,7 +145,19 @@ final class SupportCases {
                     .without(Rest.class, 35)
                     .without(Clasp.class, 35)
                     .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL)
-                    .rest(35, RestSite.DISTAL_OCCLUSAL)),
+                    .rest(35, RestSite.DISTAL_OCCLUSAL))
+            .upholds(
+                "a mesial rest",
+                Designs.lowerClassOne(),
+                "lies away from the free-end saddle 36–37, so that its abutment is not pulled back")
+            .upholds(
+                "a distal rest with a wrought arm",
+                Designs.lowerClassOne()
+                    .without(Rest.class, 35)
+                    .without(Clasp.class, 35)
+                    .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL)
+                    .rest(35, RestSite.DISTAL_OCCLUSAL),
+                "lies beside the saddle because the wrought arm yields"),
         RuleCase.of(new FreeEndSaddlesAreRested())
             .fires(
                 "no rest on the last tooth",
@@ -146,7 +172,8 @@ final class SupportCases {
                     .rest(45, RestSite.MESIAL_OCCLUSAL),
                 "Saddle 36–37: no rest on its terminal abutment 35 (0 rests against 1 rest)")
             .quiet("rests on both", Designs.lowerClassOne())
-            .quiet("bounded saddles are another rule's", Designs.upperClassThree()),
+            .quiet("bounded saddles are another rule's", Designs.upperClassThree())
+            .upholds("rests", Designs.lowerClassOne(), "carries the front end of saddle 36–37"),
         RuleCase.of(new RestsStandOnBothSides())
             .fires(
                 "rests on the left only",
@@ -173,7 +200,14 @@ final class SupportCases {
                     .without(Clasp.class, 16)
                     .clasp(16, ClaspForm.RING, Zone.MESIOBUCCAL, End.MESIAL)
                     .rest(16, RestSite.DISTAL_OCCLUSAL))
-            .quiet("no ring clasp", Designs.upperClassThree()),
+            .quiet("no ring clasp", Designs.upperClassThree())
+            .upholds(
+                "two rests",
+                Designs.upperClassThree()
+                    .without(Clasp.class, 16)
+                    .clasp(16, ClaspForm.RING, Zone.MESIOBUCCAL, End.MESIAL)
+                    .rest(16, RestSite.DISTAL_OCCLUSAL),
+                "steadies the long arm of the ring clasp"),
         RuleCase.of(new TiltedMolarsAreNotRestedMesiallyAlone())
             .fires(
                 "mesial rest on a mesially tilted molar",
@@ -185,7 +219,21 @@ final class SupportCases {
                 Designs.upperClassThree()
                     .tilted(16, Tilt.MESIAL)
                     .rest(16, RestSite.DISTAL_OCCLUSAL))
-            .quiet("tilted distally", Designs.upperClassThree().tilted(16, Tilt.DISTAL)),
+            .fires(
+                "an extended mesial rest, in British teaching",
+                extended().tilted(16, Tilt.MESIAL),
+                "16: tilted mesially and rested on its mesial end alone (mesial rest against distal"
+                    + " rest or rests at both ends)")
+            .quiet(
+                "an extended mesial rest, in North American teaching (board examination notes)",
+                extended().tilted(16, Tilt.MESIAL).judgedBy(Profile.NORTH_AMERICAN_TEACHING))
+            .quiet("tilted distally", Designs.upperClassThree().tilted(16, Tilt.DISTAL))
+            .upholds(
+                "rested at both ends",
+                Designs.upperClassThree()
+                    .tilted(16, Tilt.MESIAL)
+                    .rest(16, RestSite.DISTAL_OCCLUSAL),
+                "loads the mesially tilted 16 along its axis"),
         abutmentsCarryTheirShare(),
         caninesAreRestedBeforeIncisors(),
         classFourPalatesShareTheLoad(),
@@ -201,6 +249,12 @@ final class SupportCases {
         restsAvoidAmalgam(),
         restsSpreadOverATriangle(),
         tiltedTeethAreLoadedAlongTheirAxis());
+  }
+
+  private static Designs extended() {
+    return Designs.upperClassThree()
+        .without(Rest.class, 16)
+        .rest(16, RestSite.MESIAL_OCCLUSAL, Rest.Form.EXTENDED, Rest.Seat.PREPARED_ENAMEL);
   }
 
   private static RuleCase abutmentsCarryTheirShare() {
@@ -479,6 +533,19 @@ final class SupportCases {
                 .rest(35, RestSite.DISTAL_OCCLUSAL),
             "Lower denture: its rests lie nearly on one line (# mm off the line against at least"
                 + " 5 mm)")
+        .fires(
+            "only the canines are left",
+            Designs.lower()
+                .missing(34, 35, 36, 37, 44, 45, 46, 47, 31, 32, 41, 42)
+                .saddle(34, 37)
+                .saddle(47, 44)
+                .saddle(42, 32)
+                .rest(33, RestSite.CINGULUM)
+                .rest(43, RestSite.CINGULUM)
+                .rest(43, RestSite.DISTAL_INCISAL),
+            Severity.CONSIDER,
+            "Lower denture: its rests lie nearly on one line, and no sound tooth stands off it (#"
+                + " mm off the line against at least 5 mm)")
         .quiet("canines well in front", Designs.lowerClassOne())
         .quiet(
             "two rests are another rule's",

@@ -1,6 +1,9 @@
 package saddlewright.rules.support;
 
 import saddlewright.chart.ChartField;
+import saddlewright.dentition.RestSite;
+import saddlewright.design.Clasp;
+import saddlewright.design.ClaspForm;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
@@ -30,9 +33,9 @@ public final class EmbrasureRestsHaveRoom implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    double least = s.profile().limit(Quantity.EMBRASURE_CLEARANCE);
+    double least = s.profile().limit(Quantity.EMBRASURE_ROOM);
     for (Rest r : s.design().all(Rest.class)) {
-      if (r.form() != Rest.Form.EMBRASURE || !r.site().isOcclusal()) {
+      if (r.form() != Rest.Form.EMBRASURE || !r.site().isOcclusal() || isOfClasp(s, r)) {
         continue;
       }
       Double room = s.chart().tooth(r.tooth()).clearances().get(r.site());
@@ -48,5 +51,15 @@ public final class EmbrasureRestsHaveRoom implements Rule {
         on.upheld("has " + Amount.mm(room) + " for metal through the embrasure", subject);
       }
     }
+  }
+
+  /** Whether an embrasure clasp runs over it, which has a rule of its own. */
+  private static boolean isOfClasp(Situation s, Rest r) {
+    return s.design().stream(Clasp.class)
+        .anyMatch(
+            c ->
+                c.form() == ClaspForm.EMBRASURE
+                    && c.tooth() == r.tooth()
+                    && RestSite.occlusal(c.origin()) == r.site());
   }
 }

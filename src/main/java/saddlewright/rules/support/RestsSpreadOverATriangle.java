@@ -65,13 +65,16 @@ public final class RestsSpreadOverATriangle implements Rule {
       on.judged();
       return;
     }
+    Optional<Tooth> better = farthest(s, base, rested).filter(t -> off(base, seat(s, t)) >= asked);
     Draft d =
         on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
-            .fact("its rests lie nearly on one line")
-            .measured(Amount.mm(spread) + " off the line", Amount.atLeastMm(asked));
-    farthest(s, base, rested)
-        .filter(t -> off(base, seat(s, t)) >= asked)
-        .ifPresent(t -> d.remedy(NewRest.label(t, site(t)), NewRest.edit(s, t, site(t))));
+            .fact(
+                better.isPresent()
+                    ? "its rests lie nearly on one line"
+                    : "its rests lie nearly on one line, and no sound tooth stands off it")
+            .measured(Amount.mm(spread) + " off the line", Amount.atLeastMm(asked))
+            .weighing(better.isPresent() ? Severity.SHOULD : Severity.CONSIDER);
+    better.ifPresent(t -> d.remedy(NewRest.label(t, site(t)), NewRest.edit(s, t, site(t))));
     d.done();
   }
 
