@@ -35,7 +35,8 @@ public final class IndirectRetainersLieBeyondBothAxes implements Rule {
       if (x.serving().isEmpty() || other.isEmpty()) {
         continue;
       }
-      Optional<Rest> both = x.serving().stream().filter(r -> other.get().reach(r) > 0).findFirst();
+      Optional<Rest> both =
+          x.ownSideFirst().stream().filter(r -> other.get().reach(r) > 0).findFirst();
       if (both.isPresent()) {
         on.upheld(
             "lies beyond the clasp axis and the support axis alike",

@@ -39,8 +39,7 @@ public final class IndirectRetainersLieBeyondTheAxis implements Rule {
       return;
     }
     for (Rest r : IndirectNeed.declared(s)) {
-      LiftingSaddle best =
-          all.stream().max(Comparator.comparingDouble(x -> x.facts().reach(r))).orElseThrow();
+      LiftingSaddle best = served(all, r);
       double reach = best.facts().reach(r);
       if (reach > 0) {
         on.upheld(
@@ -55,6 +54,15 @@ public final class IndirectRetainersLieBeyondTheAxis implements Rule {
         misplaced(s, r, best.facts(), on);
       }
     }
+  }
+
+  /** The saddle on its own side if it serves that, or else the one that it lies farthest from. */
+  private static LiftingSaddle served(List<LiftingSaddle> all, Rest r) {
+    return all.stream()
+        .filter(x -> x.side() == r.tooth().side() && x.serving().contains(r))
+        .findFirst()
+        .or(() -> all.stream().max(Comparator.comparingDouble(x -> x.facts().reach(r))))
+        .orElseThrow();
   }
 
   private static void misplaced(Situation s, Rest r, IndirectRetention facts, Judging on) {

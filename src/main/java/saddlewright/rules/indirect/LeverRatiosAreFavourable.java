@@ -36,9 +36,10 @@ public final class LeverRatiosAreFavourable implements Rule {
     double least = s.profile().limit(Quantity.LEVER_RATIO);
     double far = s.profile().limit(Quantity.INDIRECT_DISTANCE);
     for (LiftingSaddle x : LiftingSaddle.all(s)) {
-      Optional<Rest> best = x.serving().stream().findFirst();
       // One that is too near altogether is the matter of another rule.
-      if (best.isEmpty() || x.facts().reach(best.get()) < far) {
+      Optional<Rest> best =
+          x.ownSideFirst().stream().filter(r -> x.facts().reach(r) >= far).findFirst();
+      if (best.isEmpty()) {
         continue;
       }
       double ratio = x.facts().leverRatio(best.get());

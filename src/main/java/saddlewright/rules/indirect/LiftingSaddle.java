@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.WeakHashMap;
 import saddlewright.dentition.Side;
 import saddlewright.design.Rest;
@@ -59,12 +58,11 @@ record LiftingSaddle(Saddle saddle, IndirectRetention facts, List<Rest> serving)
         .toList();
   }
 
-  /** The retainer that acts first: the farthest on the saddle's own side, or else the farthest. */
-  Optional<Rest> keeper() {
+  /** The retainers on the saddle's own side, then the others, each the farthest first. */
+  List<Rest> ownSideFirst() {
     return serving.stream()
-        .filter(r -> r.tooth().side() == side())
-        .findFirst()
-        .or(() -> serving.stream().findFirst());
+        .sorted(Comparator.comparing((Rest r) -> r.tooth().side() != side()))
+        .toList();
   }
 
   /** The side of the saddle; a saddle across the midline counts for that of its first place. */

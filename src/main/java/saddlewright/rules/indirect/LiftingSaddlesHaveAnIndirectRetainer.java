@@ -45,7 +45,7 @@ public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
       } else {
         on.upheld(
             "keeps " + Naming.of(x.saddle()) + " from lifting away from its ridge",
-            Subject.of(s.arch(), x.keeper().orElseThrow()));
+            Subject.of(s.arch(), x.ownSideFirst().get(0)));
       }
     }
   }

@@ -1,5 +1,6 @@
 package saddlewright.rules.indirect;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.design.ConnectorForm;
@@ -53,7 +54,7 @@ public final class PlatesAreNotIndirectRetainers implements Rule {
           beyond.stream()
               .map(IndirectRetention.Reach::rest)
               .filter(r -> r.indirectRetainer() && plate.get().span().contains(r.tooth()))
-              .findFirst();
+              .min(Comparator.comparing(r -> r.tooth().side() != saddle.span().first().side()));
       if (end.isPresent()) {
         on.upheld(
             "gives the " + Naming.of(plate.get()) + " the stop that its slopes cannot give",
