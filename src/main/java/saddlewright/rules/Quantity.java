@@ -33,7 +33,6 @@ public enum Quantity {
   CLASPS_CLASS_TWO("clasps on a Class II denture, most", ""),
   CLASP_AXIS_REACH("denture on the lesser side of the clasp axis", "mm"),
   CLASP_MOBILITY("mobility of a clasped tooth, most", "grade"),
-  CLASP_BONE("bone support of a clasped tooth", "%"),
   BAR_ARM_SULCUS_AMPLE("buccal sulcus for a gingivally approaching arm, ample", "mm"),
   BAR_ARM_TILT("lingual tilt under a gingivally approaching arm, most", "°"),
   SHORT_GAP("a short bounded gap, most", "teeth"),

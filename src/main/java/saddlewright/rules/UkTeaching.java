@@ -140,7 +140,6 @@ final class UkTeaching {
             "a tip lies 2 to 3 mm from the mesial rest of its own premolar; a denture that reaches"
                 + " no farther than that beyond the line lies on one side of it"));
     m.put(Quantity.CLASP_MOBILITY, Threshold.read(1, Literature.ANKARA));
-    m.put(Quantity.CLASP_BONE, Threshold.fromMemory(50, "common teaching: half the root in bone"));
     m.put(
         Quantity.BAR_ARM_SULCUS_AMPLE,
         Threshold.read(7, "one set of British undergraduate teaching notes, alone"));

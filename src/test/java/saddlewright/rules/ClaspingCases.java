@@ -281,7 +281,9 @@ final class ClaspingCases {
                     .rest(35, RestSite.DISTAL_OCCLUSAL)
                     .clasp(35, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL))
             .upholds(
-                "RPI", Designs.lowerClassOne(), "drops into a deeper hollow as saddle 36–37 sinks"),
+                "RPI",
+                Designs.lowerClassOne(),
+                "moves down and off the tooth as saddle 36–37 sinks"),
         RuleCase.of(new RpiSetsAreComplete())
             .fires(
                 "no guide plate",

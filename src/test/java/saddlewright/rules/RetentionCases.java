@@ -158,6 +158,11 @@ final class RetentionCases {
                 "stands as far back as the teeth allow, across the arch from the free end"),
         RuleCase.of(new ClassThreeClaspsStandOnADiagonal())
             .fires(
+                "with an undercut on a canine to move to",
+                Designs.upperClassThree().undercut(13, Zone.DISTOBUCCAL, 0.25),
+                "16 and 26: the line through the two clasps leaves every saddle on one side of it (2"
+                    + " saddles on one side against saddles on both sides)")
+            .fires(
                 "on both first molars",
                 Designs.upperClassThree(),
                 "16 and 26: the line through the two clasps leaves every saddle on one side"

@@ -39,10 +39,12 @@ public final class FreeEndAbutmentsTakeReleasingClasps implements Rule {
       for (Clasp c : StandingClasps.on(s, a.tooth())) {
         Subject subject = Subject.of(s.arch(), c);
         boolean fromBelow = c.form().isGingivallyApproaching();
-        if (fromBelow || c.material().isWrought() || isRpa(s, a, c)) {
+        if (fromBelow && a.isRestedNearOnly()) {
+          on.judged();
+        } else if (fromBelow || c.material().isWrought() || isRpa(s, a, c)) {
           on.upheld(
               fromBelow
-                  ? "drops into a deeper hollow as " + Naming.of(a.saddle()) + " sinks"
+                  ? "moves down and off the tooth as " + Naming.of(a.saddle()) + " sinks"
                   : "gives way as " + Naming.of(a.saddle()) + " sinks",
               subject);
         } else if (a.isRestedNearOnly() || !c.material().isCast()) {

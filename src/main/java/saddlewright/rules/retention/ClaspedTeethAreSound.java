@@ -93,7 +93,7 @@ public final class ClaspedTeethAreSound implements Rule {
   private static List<Comparison> faults(Situation s, ToothFindings f) {
     List<Comparison> out = new ArrayList<>();
     double loosest = s.profile().limit(Quantity.CLASP_MOBILITY);
-    double least = s.profile().limit(Quantity.CLASP_BONE);
+    double least = s.profile().limit(Quantity.BONE_SUPPORT);
     f.mobility()
         .filter(m -> m > loosest)
         .ifPresent(

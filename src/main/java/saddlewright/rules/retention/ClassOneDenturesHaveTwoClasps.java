@@ -97,6 +97,6 @@ public final class ClassOneDenturesHaveTwoClasps implements Rule {
     ToothFindings f = s.chart().tooth(t);
     return f.doubtful()
         || f.mobility().orElse(0) >= 1
-        || f.boneSupportPercent().orElse(100.0) < s.profile().limit(Quantity.CLASP_BONE);
+        || f.boneSupportPercent().orElse(100.0) < s.profile().limit(Quantity.BONE_SUPPORT);
   }
 }

@@ -73,8 +73,8 @@ public final class ClassThreeClaspsStandOnADiagonal implements Rule {
         .flatMap(a -> a.ends().stream())
         .map(EndSupport::abutment)
         .distinct()
-        .filter(t -> NewClasp.edit(s, t).isPresent())
-        .forEach(t -> d.remedy(NewClasp.label(t) + " as well", NewClasp.edit(s, t).get()));
+        .forEach(
+            t -> NewClasp.edit(s, t).ifPresent(e -> d.remedy(NewClasp.label(t) + " as well", e)));
     d.done();
   }
 
