@@ -218,6 +218,19 @@ final class Demanded {
     if (lastTooth && rest.site().end().equals(Optional.of(End.DISTAL))) {
       return Optional.of("rest: to move it forward on the last tooth of a free end is a cure");
     }
+    if (lastTooth && clasps(rest.tooth()).allMatch(c -> c.material().isWrought())) {
+      return Optional.of(
+          "rest: on the last tooth of a free end a distal rest with a wrought arm is accepted"
+              + " (Oklahoma question 78)");
+    }
+    if (isPlated(rest.tooth(), Optional.empty())
+        && !rest.indirectRetainer()
+        && AreaSupport.all(sound).stream()
+            .flatMap(a -> a.ends().stream())
+            .noneMatch(e -> e.abutment() == rest.tooth())) {
+      return Optional.of(
+          "rest: a plate joins it at either end of a tooth that stands beside no saddle");
+    }
     boolean facesAway =
         AreaSupport.all(sound).stream()
             .filter(AreaSupport::isBounded)

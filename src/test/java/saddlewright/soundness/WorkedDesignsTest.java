@@ -78,6 +78,15 @@ class WorkedDesignsTest {
     assertThat(found).as("%s", grave.stream().map(Finding::sentence).toList()).isEqualTo(expected);
   }
 
+  /** A design that leaves questions open would be passed unjudged. */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void is_charted_so_far_that_every_rule_can_judge(Path file) throws Exception {
+    Report report = report(CaseStore.load(file), Profile.UK_TEACHING);
+    assertThat(report.questions()).isEmpty();
+    assertThat(report.tally().judged()).isPositive();
+  }
+
   @Test
   void the_school_that_is_named_accepts_what_the_other_does_not() throws Exception {
     for (Disagreement d : disagreements()) {
@@ -89,13 +98,14 @@ class WorkedDesignsTest {
   }
 
   private static List<Finding> grave(Case c, Profile profile) {
-    return Report.of(
-            List.of(situation(c, Arch.UPPER, profile), situation(c, Arch.LOWER, profile)),
-            List.of())
-        .standing()
-        .stream()
+    return report(c, profile).standing().stream()
         .filter(f -> f.severity() == Severity.MUST)
         .toList();
+  }
+
+  private static Report report(Case c, Profile profile) {
+    return Report.of(
+        List.of(situation(c, Arch.UPPER, profile), situation(c, Arch.LOWER, profile)), List.of());
   }
 
   private static Situation situation(Case c, Arch arch, Profile profile) {
