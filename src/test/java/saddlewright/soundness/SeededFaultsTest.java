@@ -79,9 +79,10 @@ class SeededFaultsTest {
     out.append(
         " sound designs (the demo cases and the worked designs of the\nliterature), and the rule"
             + " book has to answer it with a new or graver finding whose chief subject is the"
-            + " component\nthat was touched, its tooth, the saddle that this tooth bounds, or, for"
-            + " what concerns the whole arch, the arch and\nits saddles. A question for a value of"
-            + " the chart does not count. Written by `SeededFaultsTest`.\n\n");
+            + " component\nthat was touched, its tooth, or the saddle that this tooth bounds. The"
+            + " arch counts only where a connector is gone or too\nfew clasps are left, and any"
+            + " saddle only where an indirect retainer is gone. A question for a value of the chart"
+            + "\ndoes not count. Written by `SeededFaultsTest`.\n\n");
     out.append("| Mistake | Seeded | Caught |\n|---|---:|---:|\n");
     int seeded = 0;
     int caught = 0;

@@ -164,6 +164,12 @@ final class Seeding {
     for (Clasp c : design.all(Clasp.class)) {
       if (c.form().isGingivallyApproaching()) {
         measure(FaultKind.BAR_ARM_NEAR_MARGIN, c, Measure.MARGIN_CLEARANCE, 1);
+        measure(FaultKind.BAR_ARM_NEARER_THAN_TAUGHT, c, Measure.MARGIN_CLEARANCE, 2.5);
+        tissues(
+            FaultKind.SULCUS_SHALLOWER_THAN_TAUGHT,
+            Naming.of(c),
+            RightSubject.of(sound, c),
+            t -> t.withBuccalDepth(c.tooth(), Optional.of(3.5)));
         tissues(
             FaultKind.SHALLOW_SULCUS,
             Naming.of(c),
@@ -177,6 +183,7 @@ final class Seeding {
           sound.layout().find(m.id()).orElseThrow().measure(Measure.SPACING).orElse(100);
       if (struts.size() > 1 && spacing >= LEAST_SPACING) {
         measure(FaultKind.NARROW_WINDOW, m, Measure.SPACING, 2);
+        measure(FaultKind.WINDOW_NARROWER_THAN_TAUGHT, m, Measure.SPACING, 4);
       } else {
         spared.merge(
             "minor connector: it stands alone, or its source itself puts it less than 5 mm from"
@@ -191,6 +198,11 @@ final class Seeding {
           r.tooth(),
           Naming.of(r),
           f -> f.withClearance(r.site(), Optional.of(0.3)));
+      tooth(
+          FaultKind.LITTLE_ROOM_FOR_REST,
+          r.tooth(),
+          Naming.of(r),
+          f -> f.withClearance(r.site(), Optional.of(0.8)));
     }
   }
 
@@ -202,6 +214,8 @@ final class Seeding {
       spared.merge("connector: a plate covers the margins by design", 1, Integer::sum);
     } else {
       shape(FaultKind.CONNECTOR_NEAR_MARGIN, m, right, s -> s.withClearance(Optional.of(1.0)));
+      shape(
+          FaultKind.CONNECTOR_NEARER_THAN_TAUGHT, m, right, s -> s.withClearance(Optional.of(2.5)));
     }
     if (m.form() == ConnectorForm.PALATAL_RING) {
       shape(
@@ -356,6 +370,11 @@ final class Seeding {
           c.tooth(),
           Naming.of(c),
           f -> f.withUndercut(c.tip(), Optional.of(new Undercut(0.05, u.height()))));
+      tooth(
+          FaultKind.UNDERCUT_DEEP,
+          c.tooth(),
+          Naming.of(c),
+          f -> f.withUndercut(c.tip(), Optional.of(new Undercut(u.depth() + 0.25, u.height()))));
       tooth(
           FaultKind.UNDERCUT_LOW,
           c.tooth(),
