@@ -136,6 +136,10 @@ public final class Worktable {
 
   /** Opens a finding and selects what it is about. */
   public void look(Finding f) {
+    bringUp(f.arch());
+    if (step.get() == Step.PRESCRIPTION) {
+      step.set(Step.REVIEW);
+    }
     selection.set(f.subjects());
     finding.set(Optional.of(f.key()));
   }
@@ -158,10 +162,14 @@ public final class Worktable {
     Optional<Tooth> tooth =
         wanting.stream().findFirst().or(() -> field.teeth().stream().findFirst());
     select(tooth.map(Subject::of).orElseGet(() -> Subject.of(field.arch())));
-    if (!shown.get().shows(field.arch())) {
+    bringUp(field.arch());
+    asked.set(Optional.of(field));
+  }
+
+  private void bringUp(Arch arch) {
+    if (!shown.get().shows(arch)) {
       shown.set(Shown.BOTH);
     }
-    asked.set(Optional.of(field));
   }
 
   /** A remedy that is being thought about: the sheet shows what it would do. */

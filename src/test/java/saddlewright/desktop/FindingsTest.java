@@ -416,4 +416,13 @@ class FindingsTest {
     act(() -> w.find("rule-page-back", Button.class).fire());
     assertThat(on(() -> w.find("rule-page", Node.class).isVisible())).isFalse();
   }
+
+  @Test
+  void a_finding_of_an_arch_that_is_hidden_brings_it_up() throws Exception {
+    act(() -> w.table().shownProperty().set(Worktable.Shown.UPPER));
+    act(() -> w.table().stepProperty().set(Step.PRESCRIPTION));
+    act(() -> w.table().look(first(Severity.MUST)));
+    assertThat(w.table().shownProperty().get()).isEqualTo(Worktable.Shown.BOTH);
+    assertThat(w.table().stepProperty().get()).isEqualTo(Step.REVIEW);
+  }
 }

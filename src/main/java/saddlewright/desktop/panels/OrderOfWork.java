@@ -91,9 +91,10 @@ public final class OrderOfWork extends VBox {
                           ? Progress.State.DONE
                           : state)));
       label.pseudoClassStateChanged(FINDINGS, counted);
+      Optional<Severity> gravest = progress.gravest(step);
       for (Severity s : Severity.values()) {
         label.pseudoClassStateChanged(
-            PseudoClass.getPseudoClass(s.code()), progress.gravest(step).equals(Optional.of(s)));
+            PseudoClass.getPseudoClass(s.code()), gravest.equals(Optional.of(s)));
       }
       label.pseudoClassStateChanged(DONE, !counted && state == Progress.State.DONE);
       label.pseudoClassStateChanged(BEGUN, !counted && state == Progress.State.BEGUN);

@@ -178,6 +178,32 @@ final class Particulars {
       flow.heading("Waived findings");
       list(numbered.waived());
     }
+    unneeded(report.unneededWaivers());
+  }
+
+  /** Judgements that are kept in the case though nothing asks for them any more. */
+  private void unneeded(List<Waiver> waivers) throws IOException {
+    if (waivers.isEmpty()) {
+      return;
+    }
+    flow.heading("Waivers that answer no finding any more");
+    for (Waiver w : waivers) {
+      String rule = w.findingKey().replaceAll("@.*", "");
+      flow.paragraph(
+          RuleBook.find(rule).map(Rule::claim).orElse(rule)
+              + " Accepted"
+              + by(w)
+              + " on "
+              + Dates.words(w.date())
+              + ": "
+              + w.reason(),
+          Flow.BODY,
+          Shade.INK);
+    }
+  }
+
+  private static String by(Waiver w) {
+    return w.role().isBlank() ? "" : " by the " + w.role();
   }
 
   /** What the school teaches otherwise than the profile on which its own is based. */
@@ -273,8 +299,9 @@ final class Particulars {
   }
 
   private static String judgement(Report.Entry e, Waiver w) {
-    String by = w.role().isBlank() ? "" : " by the " + w.role();
-    return (e.stands() ? "Waived" + by + " on " : "Accepted" + by + " on ")
+    return (e.stands() ? "Waived" : "Accepted")
+        + by(w)
+        + " on "
         + Dates.words(w.date())
         + ": "
         + w.reason()

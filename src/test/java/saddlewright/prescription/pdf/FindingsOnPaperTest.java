@@ -71,7 +71,7 @@ class FindingsOnPaperTest {
                     new Credit(RULE, rest, "keeps the clasp at its height"),
                     new Credit(RULE, Subject.of(Tooth.T34), "is firm enough to serve")),
                 new Tally(17, 4, 22, 3),
-                List.of()));
+                List.of(new Waiver(RULE + "@lower/arch", "Measured again", "tutor", DAY, "x"))));
   }
 
   private String words(List<Callout> signs) throws Exception {
@@ -103,7 +103,9 @@ class FindingsOnPaperTest {
     assertThat(words(List.of()))
         .contains("Acceptedbythetutoron25November2026:Agreedatthechairside")
         .contains("Waivedbythestudenton25November2026:Agreedlongago")
-        .contains("Thefactswerethen2parts/3partsandarenow" + facts);
+        .contains("Thefactswerethen2parts/3partsandarenow" + facts)
+        .contains("Waiversthatanswernofindinganymore")
+        .contains("Acceptedbythetutoron25November2026:Measuredagain");
   }
 
   @Test
