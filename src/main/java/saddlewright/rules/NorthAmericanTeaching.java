@@ -41,6 +41,12 @@ final class NorthAmericanTeaching {
   static Map<String, Weighting> weights() {
     Map<String, Weighting> m = new TreeMap<>();
     m.put(
+        "tooth-borne-dentures-stand-on-four-rests",
+        Weighting.of(
+                Severity.SHOULD,
+                Source.read("North American teaching cards: four points of support"))
+            .because("a quadrilateral of rests is the rule for Class III"));
+    m.put(
         "cast-arms-are-long-enough",
         Weighting.of(
                 Severity.CONSIDER,

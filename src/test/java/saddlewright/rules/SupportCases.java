@@ -37,6 +37,7 @@ import saddlewright.rules.support.RestsStandOnBothSides;
 import saddlewright.rules.support.RingClaspsHaveTwoRests;
 import saddlewright.rules.support.TiltedMolarsAreNotRestedMesiallyAlone;
 import saddlewright.rules.support.TiltedTeethAreLoadedAlongTheirAxis;
+import saddlewright.rules.support.ToothBorneDenturesStandOnFourRests;
 
 /** Cases for the rules of support. */
 final class SupportCases {
@@ -248,7 +249,8 @@ final class SupportCases {
         occlusalRestsAreBroadEnough(),
         restsAvoidAmalgam(),
         restsSpreadOverATriangle(),
-        tiltedTeethAreLoadedAlongTheirAxis());
+        tiltedTeethAreLoadedAlongTheirAxis(),
+        toothBorneDenturesStandOnFourRests());
   }
 
   private static Designs extended() {
@@ -585,5 +587,24 @@ final class SupportCases {
             "rested at the high end",
             Designs.lowerClassOne().tilted(35, Tilt.DISTAL),
             "loads the distally tilted 35 along its axis");
+  }
+
+  private static RuleCase toothBorneDenturesStandOnFourRests() {
+    return RuleCase.of(new ToothBorneDenturesStandOnFourRests())
+        .fires(
+            "three rests",
+            Designs.upperClassThree().without(Rest.class, 23),
+            "Upper denture: tooth-borne, and free to tip over the line between two rests (3 rests"
+                + " against 4 rests)")
+        .fires(
+            "three rests, in North American teaching (teaching cards)",
+            Designs.upperClassThree()
+                .without(Rest.class, 23)
+                .judgedBy(Profile.NORTH_AMERICAN_TEACHING),
+            Severity.SHOULD,
+            "Upper denture: tooth-borne, and free to tip over the line between two rests (3 rests"
+                + " against 4 rests)")
+        .quiet("four rests", Designs.upperClassThree())
+        .quiet("a free-end denture", Designs.lowerClassOne());
   }
 }

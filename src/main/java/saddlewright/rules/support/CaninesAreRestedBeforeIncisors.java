@@ -43,7 +43,7 @@ public final class CaninesAreRestedBeforeIncisors implements Rule {
       Tooth t = r.tooth();
       if (t.isCanine() && s.chart().stands(t) && r.site() == RestSite.CINGULUM) {
         on.upheld("uses the strongest root of the front", Subject.of(s.arch(), r));
-      } else if (t.isIncisor() && s.chart().stands(t)) {
+      } else if (t.isIncisor() && s.chart().stands(t) && !r.indirectRetainer()) {
         weigh(s, r, on);
       }
     }

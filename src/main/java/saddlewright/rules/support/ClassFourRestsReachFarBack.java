@@ -69,7 +69,7 @@ public final class ClassFourRestsReachFarBack implements Rule {
       return;
     }
     Tooth t = last.get();
-    RestSite site = t.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL;
+    RestSite site = SpareAbutments.site(t);
     on.finding(t.toString(), Subject.of(t))
         .fact("no rest far back on the patient's " + side.name().toLowerCase(Locale.ROOT))
         .measured(

@@ -2,11 +2,8 @@ package saddlewright.rules.support;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
@@ -20,7 +17,6 @@ import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
-import saddlewright.rules.Outlook;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -44,11 +40,9 @@ public final class RestsSpreadOverATriangle implements Rule {
   @Override
   public void weigh(Situation s, Judging on) {
     List<Point> seats = new ArrayList<>();
-    Set<Tooth> rested = EnumSet.noneOf(Tooth.class);
     for (Rest r : s.design().all(Rest.class)) {
       if (s.chart().stands(r.tooth())) {
         seats.add(Bearings.seat(s.layout(), r));
-        rested.add(r.tooth());
       }
     }
     if (seats.size() < 3 || s.design().all(Saddle.class).isEmpty()) {
@@ -65,7 +59,8 @@ public final class RestsSpreadOverATriangle implements Rule {
       on.judged();
       return;
     }
-    Optional<Tooth> better = farthest(s, base, rested).filter(t -> off(base, seat(s, t)) >= asked);
+    Optional<Tooth> better =
+        farthest(s, base).filter(t -> off(base, SpareAbutments.seat(s, t)) >= asked);
     Draft d =
         on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact(
@@ -74,7 +69,11 @@ public final class RestsSpreadOverATriangle implements Rule {
                     : "its rests lie nearly on one line, and no sound tooth stands off it")
             .measured(Amount.mm(spread) + " off the line", Amount.atLeastMm(asked))
             .weighing(better.isPresent() ? Severity.SHOULD : Severity.CONSIDER);
-    better.ifPresent(t -> d.remedy(NewRest.label(t, site(t)), NewRest.edit(s, t, site(t))));
+    better.ifPresent(
+        t ->
+            d.remedy(
+                NewRest.label(t, SpareAbutments.site(t)),
+                NewRest.edit(s, t, SpareAbutments.site(t))));
     d.done();
   }
 
@@ -97,18 +96,8 @@ public final class RestsSpreadOverATriangle implements Rule {
     return from.distanceTo(to) < 1 ? Optional.empty() : Optional.of(new RotationAxis(from, to));
   }
 
-  private static Optional<Tooth> farthest(Situation s, RotationAxis base, Set<Tooth> rested) {
-    return s.chart().standing().stream()
-        .filter(
-            t -> !t.isIncisor() && t.position() < 8 && !rested.contains(t) && !Outlook.isPoor(s, t))
-        .max(Comparator.comparingDouble(t -> off(base, seat(s, t))));
-  }
-
-  private static Point seat(Situation s, Tooth t) {
-    return s.form().tooth(t).seat(site(t));
-  }
-
-  private static RestSite site(Tooth t) {
-    return t.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL;
+  private static Optional<Tooth> farthest(Situation s, RotationAxis base) {
+    return SpareAbutments.of(s).stream()
+        .max(Comparator.comparingDouble(t -> off(base, SpareAbutments.seat(s, t))));
   }
 }

@@ -52,12 +52,12 @@ public final class RestsStandOnBothSides implements Rule {
         on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact("no rest on the patient's " + (bare == Side.RIGHT ? "right" : "left"))
             .measured("rests on 1 side", "rests on both sides");
-    s.chart().standing().stream()
-        .filter(t -> t.side() == bare && !t.isIncisor() && t.position() < 8)
+    SpareAbutments.of(s).stream()
+        .filter(t -> t.side() == bare)
         .min(Comparator.comparingInt(t -> Math.abs(t.position() - 6)))
         .ifPresent(
             t -> {
-              RestSite site = t.isAnterior() ? RestSite.CINGULUM : RestSite.MESIAL_OCCLUSAL;
+              RestSite site = SpareAbutments.site(t);
               d.remedy(NewRest.label(t, site), NewRest.edit(s, t, site));
             });
     d.done();

@@ -29,7 +29,8 @@ public final class SupportRules {
           new RestsStandOnBothSides(),
           new RingClaspsHaveTwoRests(),
           new TiltedMolarsAreNotRestedMesiallyAlone(),
-          new TiltedTeethAreLoadedAlongTheirAxis());
+          new TiltedTeethAreLoadedAlongTheirAxis(),
+          new ToothBorneDenturesStandOnFourRests());
 
   private SupportRules() {}
 }
