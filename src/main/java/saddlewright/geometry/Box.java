@@ -53,6 +53,13 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
   }
 
+  /** Smallest distance in mm between the two rectangles, zero when they touch. */
+  public double distanceTo(Box o) {
+    double dx = Math.max(0, Math.max(o.minX - maxX, minX - o.maxX));
+    double dy = Math.max(0, Math.max(o.minY - maxY, minY - o.maxY));
+    return Math.hypot(dx, dy);
+  }
+
   public boolean overlaps(Box o) {
     return minX <= o.maxX && o.minX <= maxX && minY <= o.maxY && o.minY <= maxY;
   }

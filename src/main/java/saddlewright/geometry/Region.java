@@ -103,8 +103,11 @@ public final class Region {
     return shape.getArea();
   }
 
+  /** Whether the point lies inside or on the boundary. */
   public boolean contains(Point p) {
-    return shape.covers(FACTORY.createPoint(new Coordinate(p.x(), p.y())));
+    Coordinate c = new Coordinate(p.x(), p.y());
+    return shape.getEnvelopeInternal().contains(c)
+        && SimplePointInAreaLocator.locate(c, shape) != Location.EXTERIOR;
   }
 
   public boolean intersects(Region other) {
@@ -113,9 +116,11 @@ public final class Region {
 
   /** Smallest distance in mm, zero when they touch; infinite when one is empty. */
   public double distanceTo(Region other) {
-    return isEmpty() || other.isEmpty()
-        ? Double.POSITIVE_INFINITY
-        : DistanceOp.distance(shape, other.shape);
+    if (isEmpty() || other.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double apart = facets().distance(other.shape);
+    return apart > 0 && (holdsCornerOf(other) || other.holdsCornerOf(this)) ? 0 : apart;
   }
 
   /** Whether they come as near as this, in mm; cheaper than asking how near they are. */
@@ -123,13 +128,19 @@ public final class Region {
     if (isEmpty() || other.isEmpty()) {
       return false;
     }
-    if (facets == null) {
-      facets = new IndexedFacetDistance(shape);
-    }
     // The index knows boundaries only, so that one region inside the other is asked for besides.
-    return facets.isWithinDistance(other.shape, distance)
+    return facets().isWithinDistance(other.shape, distance)
         || holdsCornerOf(other)
         || other.holdsCornerOf(this);
+  }
+
+  private IndexedFacetDistance facets() {
+    IndexedFacetDistance f = facets;
+    if (f == null) {
+      f = new IndexedFacetDistance(shape);
+      facets = f;
+    }
+    return f;
   }
 
   private boolean holdsCornerOf(Region other) {

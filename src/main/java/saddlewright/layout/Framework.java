@@ -1,6 +1,7 @@
 package saddlewright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Set;
 import saddlewright.design.ComponentId;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.Saddle;
+import saddlewright.geometry.Box;
 import saddlewright.geometry.Region;
 
 /**
@@ -109,9 +111,19 @@ public final class Framework {
     if (joined.contains(id)) {
       return OptionalDouble.of(0);
     }
-    return bodies.values().stream()
-        .filter(o -> joined.contains(o.component().id()))
-        .mapToDouble(o -> o.body().distanceTo(l.body()))
-        .min();
+    Box own = l.body().box();
+    List<Laid> near = new ArrayList<>();
+    for (ComponentId other : joined) {
+      near.add(bodies.get(other));
+    }
+    near.sort(Comparator.comparingDouble(o -> o.body().box().distanceTo(own)));
+    double least = Double.POSITIVE_INFINITY;
+    for (Laid o : near) {
+      if (o.body().box().distanceTo(own) >= least) {
+        break;
+      }
+      least = Math.min(least, o.body().distanceTo(l.body()));
+    }
+    return Double.isInfinite(least) ? OptionalDouble.empty() : OptionalDouble.of(least);
   }
 }

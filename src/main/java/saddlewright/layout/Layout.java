@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import saddlewright.archform.ArchForm;
 import saddlewright.archform.Once;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
@@ -20,6 +22,8 @@ public final class Layout {
   private final Map<ComponentId, Laid> laid;
   private final Once<RidgeFrame> ridge;
   private final Once<Framework> framework = new Once<>(() -> Framework.of(all()));
+  private final Once<GumCover> gums = new Once<>(() -> GumCover.of(form(), all()));
+  private final Once<Optional<PalatalLimbs>> limbs = new Once<>(this::readLimbs);
 
   private Layout(
       ArchForm form, Once<RidgeFrame> ridge, ArchDesign design, Map<ComponentId, Laid> laid) {
@@ -97,5 +101,34 @@ public final class Layout {
   /** The joined metalwork, worked out when it is first asked for. */
   public Framework framework() {
     return framework.get();
+  }
+
+  /** How far the gingival margins are covered, worked out when it is first asked for. */
+  public GumCover gums() {
+    return gums.get();
+  }
+
+  /**
+   * Widths and borders of the first major connector of an upper arch, worked out when they are
+   * first asked for; empty without one that crosses the midline.
+   */
+  public Optional<PalatalLimbs> palatalLimbs() {
+    return limbs.get();
+  }
+
+  private Optional<PalatalLimbs> readLimbs() {
+    return form.arch() == Arch.LOWER
+        ? Optional.empty()
+        : all(MajorConnector.class).stream()
+            .findFirst()
+            .flatMap(l -> PalatalLimbs.of(form, l.body()));
+  }
+
+  /**
+   * How far the lower border of a lower bar lies from the lingual margin of each standing tooth
+   * that it passes, in mm.
+   */
+  public Map<Tooth, Double> barDepths(Laid bar) {
+    return BarDepths.of(form, bar);
   }
 }

@@ -61,5 +61,18 @@ public final class Literature {
   public static final String INDIRECT_SLIDES =
       "teaching slides and study notes on indirect retention (several sets)";
 
+  // Connectors and gingival hygiene.
+  public static final String NORTH_AMERICAN_CARDS =
+      "North American teaching cards on major connectors";
+  public static final String MAXILLARY_NOTES =
+      "teaching notes on maxillary major connectors (several sets)";
+  public static final String MANDIBULAR_NOTES =
+      "teaching notes on mandibular major connectors (several sets)";
+  public static final String BEN_UR =
+      "Ben-Ur et al., J Prosthet Dent 1989;62:557-562 and 1999;81:526-532";
+  public static final String ORR = "Orr, Linden and Newman, J Clin Periodontol 1992;19:589-594";
+  public static final String RADFORD = "Radford and Walter, Int J Prosthodont 1993;6:50-54";
+  public static final String RADNAI = "Radnai et al. on the choice of lingual bar or plate";
+
   private Literature() {}
 }

@@ -62,7 +62,29 @@ public enum Quantity {
   CROWN_ROOT("crown over root of a good abutment, less than", ""),
   BONE_SUPPORT("bone around the root of an abutment", "per cent"),
   ABUTMENT_LEAN("lean of an abutment, most", "degrees"),
-  GUIDED_LEAN("lean of a tooth towards its guide plate, most", "degrees");
+  GUIDED_LEAN("lean of a tooth towards its guide plate, most", "degrees"),
+
+  // Connectors and gingival hygiene.
+  MIDLINE_SKEW("rear border of an upper connector off square on the midline, most", "degrees"),
+  LONG_FREE_END("teeth replaced by a long free-end saddle", ""),
+  SHORT_SADDLE("teeth replaced by a short bounded saddle, most", ""),
+  COMPLETE_PALATE("rear border of a complete plate from the soft palate, most", "mm"),
+  HORSESHOE_LIMB("limbs of a horseshoe", "mm"),
+  RING_FRONT_LIMB("front limb of a ring", "mm"),
+  RING_REAR_LIMB("rear limb of a ring", "mm"),
+  RING_SIDE_LIMB("side limbs of a ring", "mm"),
+  RUGAE_COVER("palatal rugae covered, most", "%"),
+  LOOSE_TOOTH("mobility of a weak tooth", "grade"),
+  BAR_HEIGHT("height of a lower bar", "mm"),
+  FLOOR_CLEARANCE("lower bar above the raised floor of the mouth", "mm"),
+  DENTAL_BAR_CROWN("crown height for a dental bar", "mm"),
+  BAR_SPAN_TEETH("teeth between two supports of a bar on the teeth, most", ""),
+  LABIAL_SULCUS("labial sulcus for a labial bar", "mm"),
+  LOWER_RELIEF("relief under a lower connector", "mm"),
+  BAR_STIFFNESS("stiffness of a lower bar", "N/mm"),
+  CROSSING("angle at which a minor connector crosses the margin", "degrees"),
+  COVERED_MARGINS("gingival margins covered, most", "%"),
+  MINOR_CONNECTORS("minor connectors of a denture, most", "");
 
   private final String words;
   private final String unit;

@@ -5,12 +5,15 @@ import saddlewright.rules.abutments.AbutmentRules;
 import saddlewright.rules.bracing.BracingRules;
 import saddlewright.rules.clasping.ClaspingRules;
 import saddlewright.rules.framework.FrameworkRules;
+import saddlewright.rules.hygiene.HygieneRules;
 import saddlewright.rules.indirect.IndirectRules;
+import saddlewright.rules.lower.LowerConnectorRules;
 import saddlewright.rules.placing.PlacingRules;
 import saddlewright.rules.retention.RetentionRules;
 import saddlewright.rules.saddles.SaddleRules;
 import saddlewright.rules.support.SupportRules;
 import saddlewright.rules.undercut.UndercutRules;
+import saddlewright.rules.upper.UpperConnectorRules;
 
 /** The chapters of the rule book, in the order in which one designs. */
 public enum RuleGroup {
@@ -21,7 +24,10 @@ public enum RuleGroup {
   CLASPING("Choice of clasp", ClaspingRules.ALL),
   UNDERCUT("Undercuts and arms", UndercutRules.ALL),
   BRACING("Bracing and reciprocation", BracingRules.ALL),
-  FRAMEWORK("Connectors", FrameworkRules.ALL),
+  FRAMEWORK("Framework", FrameworkRules.ALL),
+  UPPER_CONNECTOR("Upper major connector", UpperConnectorRules.ALL),
+  LOWER_CONNECTOR("Lower major connector", LowerConnectorRules.ALL),
+  HYGIENE("Minor connectors and gingival hygiene", HygieneRules.ALL),
   INDIRECT("Indirect retention", IndirectRules.ALL),
   ABUTMENTS("Abutments and occlusion", AbutmentRules.ALL);
 

@@ -118,6 +118,7 @@ final class UkTeaching {
         Quantity.MOBILITY,
         Threshold.read(2, "teaching notes on mouth preparation: above grade II, do not use"));
     bracingAndAbutments(m);
+    connectors(m);
     return m;
   }
 
@@ -212,5 +213,72 @@ final class UkTeaching {
         Quantity.GUIDED_LEAN,
         Threshold.fromMemory(
             10, "common teaching on the tilt of a cast for the sake of guide planes"));
+  }
+
+  // Connectors and gingival hygiene.
+  private static void connectors(Map<Quantity, Threshold> m) {
+    m.put(
+        Quantity.MIDLINE_SKEW,
+        Threshold.derived(
+            15,
+            "schools ask for a right angle; 15 degrees is a rise of 2.7 mm over 10 mm of border,"
+                + " about what the eye sees as slanting"));
+    m.put(
+        Quantity.LONG_FREE_END,
+        Threshold.derived(
+            3, "a free-end saddle of three teeth is longer than the two molars usually replaced"));
+    m.put(
+        Quantity.SHORT_SADDLE,
+        Threshold.derived(
+            3, "a bounded saddle of up to three teeth is commonly borne by its two abutments"));
+    m.put(
+        Quantity.COMPLETE_PALATE,
+        Threshold.derived(
+            6, "a border within 6 mm of the soft palate leaves nothing worth covering behind it"));
+    m.put(Quantity.HORSESHOE_LIMB, Threshold.read(6, Literature.MAXILLARY_NOTES));
+    m.put(Quantity.RING_FRONT_LIMB, Threshold.read(6, Literature.MAXILLARY_NOTES));
+    m.put(Quantity.RING_REAR_LIMB, Threshold.read(8, Literature.MAXILLARY_NOTES));
+    m.put(Quantity.RING_SIDE_LIMB, Threshold.read(7, Literature.MAXILLARY_NOTES));
+    m.put(
+        Quantity.RUGAE_COVER,
+        Threshold.derived(50, "schools ask that the rugae be left free as far as may be"));
+    m.put(
+        Quantity.LOOSE_TOOTH,
+        Threshold.commonPractice(2, "grade 2: the tooth moves more than 1 mm sideways"));
+    m.put(Quantity.BAR_HEIGHT, Threshold.read(4, Literature.BRITISH_NOTES));
+    m.put(Quantity.FLOOR_CLEARANCE, Threshold.read(1, Literature.BRITISH_NOTES));
+    m.put(
+        Quantity.DENTAL_BAR_CROWN,
+        Threshold.derived(
+            8, "a bar 4 mm high, with room above it to the edge and below it to the margin"));
+    m.put(
+        Quantity.BAR_SPAN_TEETH,
+        Threshold.commonPractice(4, "the four incisors between two rested canines"));
+    m.put(
+        Quantity.LABIAL_SULCUS,
+        Threshold.read(8, Literature.MANDIBULAR_NOTES + ": 3 mm clear and a bar of 5 mm"));
+    m.put(Quantity.LOWER_RELIEF, Threshold.read(0.2, Literature.STEWART_NOTES));
+    m.put(
+        Quantity.BAR_STIFFNESS,
+        Threshold.derived(
+            2,
+            "the most flexible bar commonly cast, half an ellipse of 4 by 1.5 mm, has 2.0 N/mm over"
+                + " a usual arch in the same model (ranking of sections: "
+                + Literature.BEN_UR
+                + ")"));
+    m.put(
+        Quantity.CROSSING,
+        Threshold.derived(
+            70, "schools ask for a right angle; up to 20 degrees off it is the run of the gum"));
+    m.put(
+        Quantity.COVERED_MARGINS,
+        Threshold.derived(
+            40,
+            "hygienic teaching asks for as few covered margins as possible and gives no figure; a"
+                + " bar with four struts covers less than a fifth, a plate nearly all"));
+    m.put(
+        Quantity.MINOR_CONNECTORS,
+        Threshold.derived(
+            6, "two for each free end and one for each further rest make four to six"));
   }
 }

@@ -29,13 +29,16 @@ import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
 import saddlewright.design.FinishLine;
+import saddlewright.design.ConnectorShape;
 import saddlewright.design.GuidePlane;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.MajorConnector;
 import saddlewright.design.MinorConnector;
 import saddlewright.design.Note;
 import saddlewright.design.Plating;
+import saddlewright.design.PostDam;
 import saddlewright.design.ReciprocalArm;
+import saddlewright.design.Relief;
 import saddlewright.design.Rest;
 import saddlewright.design.RetentionMesh;
 import saddlewright.design.Saddle;
@@ -110,6 +113,21 @@ public final class Designs {
         .guidePlate(23, End.DISTAL)
         .plating(23, 23)
         .connector(ConnectorForm.PALATAL_STRAP, 15, 25);
+  }
+
+  /** Upper Class I, last teeth 14 and 24: RPI units, rests on the canines, palatal plate. */
+  public static Designs upperClassOne() {
+    return upper()
+        .missing(15, 16, 17, 25, 26, 27)
+        .saddle(15, 17)
+        .saddle(25, 27)
+        .rpi(14)
+        .rpi(24)
+        .indirect(13, RestSite.CINGULUM)
+        .strut(13, MinorConnector.Place.LINGUAL_FACE)
+        .indirect(23, RestSite.CINGULUM)
+        .strut(23, MinorConnector.Place.LINGUAL_FACE)
+        .connector(ConnectorForm.PALATAL_PLATE, 17, 27);
   }
 
   /** Upper Class IV: four incisors lost, clasps on 16 and 26, indirect retainers on 17 and 27. */
@@ -395,6 +413,29 @@ public final class Designs {
 
   public Designs connector(ConnectorForm form, int from, int to) {
     return add(MajorConnector.of(id("connector"), form, Span.of(from, to)));
+  }
+
+  /** The first connector in another form over the same span, at its usual size. */
+  public Designs swapped(ConnectorForm form) {
+    return changed(m -> MajorConnector.of(m.id(), form, m.span()));
+  }
+
+  /** The first connector with other sizes. */
+  public Designs shaped(UnaryOperator<ConnectorShape> shape) {
+    return changed(m -> m.withShape(shape.apply(m.shape())));
+  }
+
+  private Designs changed(UnaryOperator<MajorConnector> change) {
+    components.replaceAll(c -> c instanceof MajorConnector m ? change.apply(m) : c);
+    return this;
+  }
+
+  public Designs relief(Relief.Area area, double mm) {
+    return add(new Relief(id("relief"), area, mm));
+  }
+
+  public Designs dam(PostDam.Extent extent) {
+    return add(new PostDam(id("dam"), extent));
   }
 
   /** Rest, cast retentive arm in 0.25 mm and reciprocal arm. */

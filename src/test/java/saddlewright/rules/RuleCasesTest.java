@@ -32,7 +32,10 @@ class RuleCasesTest {
             BracingCases.all(),
             IndirectCases.all(),
             AbutmentCases.all(),
-            FrameworkCases.all())
+                        FrameworkCases.all(),
+            UpperConnectorCases.all(),
+            LowerConnectorCases.all(),
+            HygieneCases.all())
         .flatMap(List::stream)
         .toList();
   }

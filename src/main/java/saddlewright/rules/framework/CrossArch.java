@@ -11,16 +11,16 @@ import saddlewright.rules.Quantity;
 import saddlewright.rules.Situation;
 
 /** The connector that would join the two sides of a design. */
-final class CrossArch {
+public final class CrossArch {
   private CrossArch() {}
 
   /** The usual span of a connector of this form for what has been designed. */
-  static Span span(Situation s, ConnectorForm form) {
+  public static Span span(Situation s, ConnectorForm form) {
     return ConnectorChoice.span(form, s.chart(), s.design());
   }
 
   /** Adds the usual connector of the arch, or widens the one that is there. */
-  static DesignEdit connector(Situation s, ArchDesign design) {
+  public static DesignEdit connector(Situation s, ArchDesign design) {
     return design
         .majorConnector()
         .<DesignEdit>map(
@@ -42,7 +42,7 @@ final class CrossArch {
    * A strap in the upper; in the lower a bar, or a plate where the charted lingual depth is too
    * small for one (British teaching notes, read).
    */
-  static ConnectorForm usualForm(Situation s) {
+  public static ConnectorForm usualForm(Situation s) {
     if (s.arch() == Arch.UPPER) {
       return ConnectorForm.PALATAL_STRAP;
     }

@@ -24,7 +24,6 @@ import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.NewRest;
@@ -59,46 +58,39 @@ public final class DenturesAreNotOneSided implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
     List<Component> bearing =
         s.design().components().stream().filter(DenturesAreNotOneSided::bears).toList();
     Set<Side> sides = EnumSet.noneOf(Side.class);
     bearing.forEach(c -> c.teeth().forEach(t -> sides.add(t.side())));
-    if (sides.isEmpty()) {
-      return List.of();
-    }
+    Optional<MajorConnector> connector = s.design().majorConnector();
     if (sides.size() == 1) {
       Side used = sides.iterator().next();
-      return List.of(
-          draft(s, "all parts lie on the patient's " + (used == Side.RIGHT ? "right" : "left"))
-              .measured("1 side", "2 sides, joined")
-              .remedy("Brace it across the arch", across(s, used.opposite()))
-              .done());
+      draft(s, on, "all parts lie on the patient's " + (used == Side.RIGHT ? "right" : "left"))
+          .measured("1 side", "2 sides, joined")
+          .remedy("Brace it across the arch", across(s, used.opposite()))
+          .done();
+    } else if (sides.size() == 2 && connector.isPresent()) {
+      if (connector.get().span().crossesMidline()) {
+        on.upheld("joins both sides of the arch", Subject.of(s.arch(), connector.get()));
+      } else {
+        tooShort(s, connector.get(), on);
+      }
     }
-    Optional<MajorConnector> connector = s.design().majorConnector();
-    if (connector.isPresent() && !connector.get().span().crossesMidline()) {
-      Span wide = CrossArch.span(s, connector.get().form());
-      return List.of(
-          draft(s, "its connector does not cross the midline")
-              .measured("connector on 1 side", "connector on both sides")
-              .remedy(
-                  "Carry the connector across to " + wide,
-                  new DesignEdit.Change(
-                      new MajorConnector(
-                          connector.get().id(),
-                          connector.get().form(),
-                          wide,
-                          connector.get().shape())))
-              .done());
-    }
-    return List.of();
   }
 
-  private Draft draft(Situation s, String fact) {
-    return finding(s.arch().code() + " denture", Subject.of(s.arch()))
+  private void tooShort(Situation s, MajorConnector connector, Judging on) {
+    Span wide = CrossArch.span(s, connector.form());
+    draft(s, on, "its connector does not cross the midline")
+        .measured("connector on 1 side", "connector on both sides")
+        .remedy(
+            "Carry the connector across to " + wide,
+            new DesignEdit.Change(
+                new MajorConnector(connector.id(), connector.form(), wide, connector.shape())))
+        .done();
+  }
+
+  private static Draft draft(Situation s, Judging on, String fact) {
+    return on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
         .fact(fact + ": it could be swallowed or inhaled");
   }
 

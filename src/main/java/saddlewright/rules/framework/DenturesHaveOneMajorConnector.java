@@ -12,7 +12,6 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Rule;
@@ -36,30 +35,32 @@ public final class DenturesHaveOneMajorConnector implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
     List<MajorConnector> all = s.design().all(MajorConnector.class);
     boolean started =
         s.design().components().stream()
             .anyMatch(c -> c instanceof Saddle || c instanceof Rest || c instanceof Clasp);
-    if (all.size() == 1 || all.isEmpty() && !started) {
-      return List.of();
+    if (all.size() == 1) {
+      on.upheld("alone joins all parts", Subject.of(s.arch(), all.get(0)));
+      return;
+    }
+    if (all.isEmpty() && !started) {
+      return;
     }
     Draft d =
-        finding(s.arch().code() + " denture", Subject.of(s.arch()))
+        on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact(all.isEmpty() ? "nothing joins its parts" : "more than one major connector")
             .measured(Amount.of(all.size(), "major connector"), "1 major connector");
     if (all.isEmpty()) {
       DesignEdit edit = CrossArch.connector(s, s.design());
       d.remedy("Add a " + Naming.of(placed(edit)), edit);
     } else {
-      List<DesignEdit> edits = new ArrayList<>();
-      all.stream().skip(1).forEach(m -> edits.add(new DesignEdit.Remove(m.id())));
-      d.remedy("Keep the " + Naming.of(all.get(0)) + " alone", new DesignEdit.Several(edits));
+      for (MajorConnector kept : all) {
+        List<DesignEdit> edits = new ArrayList<>();
+        all.stream().filter(m -> m != kept).forEach(m -> edits.add(new DesignEdit.Remove(m.id())));
+        d.remedy("Keep the " + Naming.of(kept) + " alone", new DesignEdit.Several(edits));
+      }
     }
-    return List.of(d.done());
+    d.done();
   }
 
   private static Component placed(DesignEdit edit) {

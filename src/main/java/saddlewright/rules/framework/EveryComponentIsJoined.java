@@ -1,7 +1,5 @@
 package saddlewright.rules.framework;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import saddlewright.dentition.End;
@@ -25,10 +23,10 @@ import saddlewright.design.RetentionMesh;
 import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
 import saddlewright.design.UnknownComponent;
+import saddlewright.layout.Framework;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
@@ -54,30 +52,28 @@ public final class EveryComponentIsJoined implements Rule {
   /** Silent until there is a connector to be joined to: its absence is a finding of its own. */
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
     if (s.design().majorConnector().isEmpty()) {
-      return List.of();
+      return;
     }
-    List<Finding> out = new ArrayList<>();
+    Framework framework = s.layout().framework();
     for (Component c : s.design().components()) {
-      OptionalDouble gap = s.layout().framework().gap(c.id());
-      if (hasBody(c)
-          && hasPlace(s, c)
-          && gap.isPresent()
-          && !s.layout().framework().isJoined(c.id())
-          && !(c instanceof MajorConnector)) {
+      if (c instanceof MajorConnector || !hasBody(c) || !hasPlace(s, c)) {
+        continue;
+      }
+      if (framework.isJoined(c.id())) {
+        on.judged();
+        continue;
+      }
+      OptionalDouble gap = framework.gap(c.id());
+      if (gap.isPresent()) {
         Draft d =
-            finding(Naming.of(c), Subject.of(s.arch(), c))
+            on.finding(Naming.of(c), Subject.of(s.arch(), c))
                 .fact("not joined to the framework")
                 .measured(Amount.mm(gap.getAsDouble()) + " away", "0 mm");
         join(s, c).ifPresent(e -> d.remedy(label(e), e));
-        out.add(d.done());
+        d.done();
       }
     }
-    return out;
   }
 
   private static boolean hasBody(Component c) {

@@ -1,6 +1,5 @@
-package saddlewright.rules.framework;
+package saddlewright.rules.lower;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -10,15 +9,13 @@ import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.ConnectorForm;
 import saddlewright.design.DesignEdit;
-import saddlewright.design.MajorConnector;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
-import saddlewright.rules.Finding;
 import saddlewright.rules.Judging;
+import saddlewright.rules.LaidConnector;
 import saddlewright.rules.Literature;
-import saddlewright.rules.Naming;
 import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -30,8 +27,8 @@ public final class LingualPlatesAreCarriedByRests implements Rule {
   private static final Claim CLAIM =
       new Claim(
           "lingual-plates-are-carried-by-rests",
-          "A lingual plate or dental bar is carried by a rest on a canine or premolar on each"
-              + " side.",
+          "A lingual plate or dental bar is carried by a rest on a canine or premolar"
+              + " on each side.",
           Severity.MUST,
           Source.read(Literature.OKLAHOMA));
 
@@ -42,34 +39,32 @@ public final class LingualPlatesAreCarriedByRests implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
-    found(s).forEach(on::add);
-  }
-
-  private List<Finding> found(Situation s) {
-    List<Finding> out = new ArrayList<>();
-    for (MajorConnector m : s.design().all(MajorConnector.class)) {
-      boolean plate =
-          m.form() == ConnectorForm.LINGUAL_PLATE || m.form() == ConnectorForm.DENTAL_BAR;
-      List<Side> bare = Stream.of(Side.values()).filter(side -> !isCarried(s, side)).toList();
-      if (plate && !bare.isEmpty()) {
+    for (LaidConnector c :
+        LaidConnector.all(s, ConnectorForm.LINGUAL_PLATE, ConnectorForm.DENTAL_BAR)) {
+      List<Rest> carriers =
+          s.design().stream(Rest.class)
+              .filter(r -> r.tooth().isCanine() || r.tooth().isPremolar())
+              .toList();
+      List<Side> bare =
+          Stream.of(Side.values())
+              .filter(side -> carriers.stream().noneMatch(r -> r.tooth().side() == side))
+              .toList();
+      if (bare.isEmpty()) {
+        on.upheld(
+            "carries the " + c.name(),
+            carriers.stream().map(r -> Subject.of(s.arch(), r)).toArray(Subject[]::new));
+      } else {
         Draft d =
-            finding(Naming.of(m), Subject.of(s.arch(), m))
+            on.finding(c.name(), c.subject())
                 .fact("no rest carries it on a canine or premolar of each side")
                 .measured(2 - bare.size() + " of 2 sides carried", "both sides carried");
         List<Tooth> teeth = bare.stream().flatMap(side -> carrier(s, side).stream()).toList();
         if (teeth.size() == bare.size()) {
           d.remedy("Add rests at its ends", rests(s, teeth));
         }
-        out.add(d.done());
+        d.done();
       }
     }
-    return out;
-  }
-
-  private static boolean isCarried(Situation s, Side side) {
-    return s.design().stream(Rest.class)
-        .anyMatch(
-            r -> r.tooth().side() == side && (r.tooth().isCanine() || r.tooth().isPremolar()));
   }
 
   private static Optional<Tooth> carrier(Situation s, Side side) {
