@@ -32,7 +32,7 @@ class RuleCasesTest {
             BracingCases.all(),
             IndirectCases.all(),
             AbutmentCases.all(),
-                        FrameworkCases.all(),
+            FrameworkCases.all(),
             UpperConnectorCases.all(),
             LowerConnectorCases.all(),
             HygieneCases.all())
