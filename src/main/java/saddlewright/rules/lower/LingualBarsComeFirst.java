@@ -1,6 +1,5 @@
 package saddlewright.rules.lower;
 
-import saddlewright.chart.ChartField;
 import saddlewright.design.ConnectorForm;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
@@ -52,7 +51,7 @@ public final class LingualBarsComeFirst implements Rule {
     } else if (BarObstacles.isBlocked(s, c)) {
       on.upheld("is a way round what a lingual bar would meet", c.subject());
     } else if (!depth.isCharted()) {
-      on.unanswered(ChartField.lingualDepth(depth.uncharted()), c.subject());
+      depth.ask(on, c);
     } else {
       on.finding(c.name(), c.subject())
           .fact("a lingual bar would fit")

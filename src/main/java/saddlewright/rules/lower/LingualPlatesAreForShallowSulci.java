@@ -1,7 +1,6 @@
 package saddlewright.rules.lower;
 
 import java.util.List;
-import saddlewright.chart.ChartField;
 import saddlewright.design.ConnectorForm;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
@@ -38,7 +37,7 @@ public final class LingualPlatesAreForShallowSulci implements Rule {
       if (!reasons.isEmpty()) {
         on.upheld("is called for by " + String.join(" and ", reasons), c.subject());
       } else if (!depth.isCharted()) {
-        on.unanswered(ChartField.lingualDepth(depth.uncharted()), c.subject());
+        depth.ask(on, c);
       } else {
         on.finding(c.name(), c.subject())
             .fact("covers the gums although a bar would fit")

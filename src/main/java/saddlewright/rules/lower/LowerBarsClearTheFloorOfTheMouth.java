@@ -3,7 +3,6 @@ package saddlewright.rules.lower;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
-import saddlewright.chart.ChartField;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.ConnectorForm;
 import saddlewright.design.ConnectorShape;
@@ -47,7 +46,7 @@ public final class LowerBarsClearTheFloorOfTheMouth implements Rule {
               .min(Comparator.comparingDouble(t -> depth.charted().get(t) - reach.get(t)));
       if (lowest.isEmpty()) {
         if (!depth.isCharted()) {
-          on.unanswered(ChartField.lingualDepth(depth.uncharted()), c.subject());
+          depth.ask(on, c);
         }
         continue;
       }

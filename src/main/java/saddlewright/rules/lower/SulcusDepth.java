@@ -4,7 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import saddlewright.chart.ChartField;
 import saddlewright.dentition.Tooth;
+import saddlewright.rules.Judging;
 import saddlewright.rules.LaidConnector;
 
 /**
@@ -62,5 +64,12 @@ record SulcusDepth(Map<Tooth, Double> charted, List<Tooth> uncharted) {
 
   private Optional<Map.Entry<Tooth, Double>> shallowest() {
     return charted.entrySet().stream().min(Map.Entry.comparingByValue());
+  }
+
+  /** Asks for the lingual depth beside the teeth where it is wanting. */
+  void ask(Judging on, LaidConnector c) {
+    if (!uncharted.isEmpty()) {
+      on.unanswered(ChartField.lingualDepth(uncharted), c.subject());
+    }
   }
 }
