@@ -76,7 +76,7 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
       return List.of();
     }
     Optional<Subject> subject = Optional.of(callout.subject());
-    Point start = from.towards(to.get(), radius() / from.distanceTo(to.get()));
+    Point start = from.towards(to.get(), edge(from, to.get()) / from.distanceTo(to.get()));
     return List.of(
         new Mark.Stroke(
             Layer.CALLOUTS,
@@ -87,6 +87,15 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
             LEADER * size,
             List.of()),
         new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT * size));
+  }
+
+  /** How far the way out of the sign is, past the number where it leads through that. */
+  private double edge(Point from, Point to) {
+    double dx = to.x() - from.x();
+    double dy = Math.abs(to.y() - from.y());
+    double reach = radius() + numberWidth(callout, size);
+    boolean throughNumber = dx > radius() && dy * reach < dx * radius();
+    return throughNumber ? Math.min(reach * Math.hypot(dx, dy) / dx, Math.hypot(dx, dy)) : radius();
   }
 
   /** The sign with its letter and number. */

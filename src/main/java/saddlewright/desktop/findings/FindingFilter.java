@@ -37,10 +37,6 @@ final class FindingFilter {
     text = words.strip().toLowerCase(Locale.ROOT);
   }
 
-  boolean hides() {
-    return !text.isEmpty() || shown.size() < Kind.values().length;
-  }
-
   /** Whether it is of a kind that is shown and holds every word that is looked for. */
   boolean keeps(ReportCard card) {
     if (!shown.contains(Kind.of(card))) {
