@@ -40,6 +40,7 @@ public final class EditorWindow {
   private final SheetPane sheet = new SheetPane(table, tools);
   private final SubjectPane subject = new SubjectPane(table);
   private Optional<FindingsPane> findings = Optional.empty();
+  private Optional<SchoolWindow> school = Optional.empty();
   private final SplitPane right = new SplitPane();
   private final BorderPane root = new BorderPane();
   private final Stage stage;
@@ -85,6 +86,7 @@ public final class EditorWindow {
     scene.addEventFilter(KeyEvent.KEY_TYPED, EditorWindow::dropControlCharacters);
     scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
     stage.setScene(scene);
+    table.schoolShownProperty().addListener((o, was, shown) -> showSchool(shown));
     stage.setMinWidth(960);
     stage.setMinHeight(600);
     stage.setMaximized(Boolean.parseBoolean(size.getProperty("maximised")));
@@ -167,6 +169,22 @@ public final class EditorWindow {
             f.previous();
           }
         });
+  }
+
+  private void showSchool(boolean shown) {
+    if (shown) {
+      if (school.isEmpty()) {
+        school = Optional.of(new SchoolWindow(table, stage));
+      }
+      school.get().show();
+    } else {
+      school.ifPresent(SchoolWindow::hide);
+    }
+  }
+
+  /** The window of the school profile, once it has been opened. */
+  Optional<SchoolWindow> school() {
+    return school;
   }
 
   public Worktable table() {

@@ -18,10 +18,12 @@ import javafx.scene.input.KeyCombination;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.design.ArchDesign;
+import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.desktop.tools.ToolChoice;
+import saddlewright.rules.Profile;
 
 /** The menu bar; every action of the window is found in it. */
 final class Menus extends MenuBar {
@@ -204,7 +206,39 @@ final class Menus extends MenuBar {
       }
       menu.getItems().add(sub);
     }
+    menu.getItems().addAll(new SeparatorMenuItem(), school());
     menu.disableProperty().bind(Bindings.not(table.openProperty()));
+    return menu;
+  }
+
+  /** The school that judges: the built-in profiles, the case's own, and the way to change it. */
+  private Menu school() {
+    Menu menu = new Menu(Words.of("design.school"));
+    MenuItem edit =
+        item("design.school-edit", "Shortcut+L", () -> table.schoolShownProperty().set(true));
+    Runnable fill =
+        () -> {
+          menu.getItems().clear();
+          ToggleGroup schools = new ToggleGroup();
+          for (Profile p : SchoolChoice.options(table)) {
+            RadioMenuItem item = new RadioMenuItem(SchoolChoice.name(p));
+            item.setMnemonicParsing(false);
+            item.setToggleGroup(schools);
+            item.setSelected(p.equals(table.current().profile()));
+            item.setOnAction(e -> SchoolChoice.take(table, p));
+            menu.getItems().add(item);
+          }
+          menu.getItems().addAll(new SeparatorMenuItem(), edit);
+        };
+    table
+        .currentProperty()
+        .addListener(
+            (o, was, now) -> {
+              if (!was.profile().equals(now.profile())) {
+                fill.run();
+              }
+            });
+    fill.run();
     return menu;
   }
 

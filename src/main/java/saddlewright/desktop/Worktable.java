@@ -13,6 +13,7 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.ProfileFile;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.ChartField;
 import saddlewright.chart.Wanting;
@@ -25,6 +26,7 @@ import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.desktop.history.History;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Profile;
 import saddlewright.rules.Remedy;
 
 /**
@@ -72,10 +74,12 @@ public final class Worktable {
   private final BooleanProperty survey = new SimpleBooleanProperty(true);
   private final BooleanProperty anatomy = new SimpleBooleanProperty(true);
   private final BooleanProperty markers = new SimpleBooleanProperty(true);
+  private final BooleanProperty schoolShown = new SimpleBooleanProperty(false);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
   private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
   private final History history = new History();
   private Case saved = current.get();
+  private Optional<ProfileFile> ownSchool = Optional.empty();
 
   public ReadOnlyObjectProperty<Case> currentProperty() {
     return current.getReadOnlyProperty();
@@ -213,6 +217,22 @@ public final class Worktable {
     return markers;
   }
 
+  /** Whether the limits and weights of the school are being looked at. */
+  public BooleanProperty schoolShownProperty() {
+    return schoolShown;
+  }
+
+  /** The school's own profile of this case, kept while another is tried. */
+  public Optional<ProfileFile> ownSchool() {
+    return ownSchool;
+  }
+
+  private void noteSchool(Case next) {
+    if (next.profile().standing() == Profile.Standing.OWN) {
+      ownSchool = Optional.of(next.schoolProfile());
+    }
+  }
+
   public BooleanProperty blackAndWhiteProperty() {
     return blackAndWhite;
   }
@@ -227,6 +247,8 @@ public final class Worktable {
       return;
     }
     history.clear();
+    ownSchool = Optional.empty();
+    noteSchool(c);
     saved = c;
     file.set(from);
     open.set(true);
@@ -314,6 +336,7 @@ public final class Worktable {
       notice.set(Optional.of(Words.of("notice.cannot-lay-out", String.valueOf(e.getMessage()))));
       return false;
     }
+    noteSchool(next);
     current.set(next);
     selection.set(
         selection.get().stream()

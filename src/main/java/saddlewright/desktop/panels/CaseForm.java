@@ -17,6 +17,7 @@ import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
+import saddlewright.rules.Profile;
 
 /** The case as a whole: what it is called, its classes with their reasons, its components. */
 final class CaseForm {
@@ -32,6 +33,7 @@ final class CaseForm {
   static Node of(Worktable table) {
     CaseForm f = new CaseForm(table);
     f.identity();
+    f.school();
     for (Arch arch : Arch.values()) {
       f.arch(arch);
     }
@@ -55,6 +57,20 @@ final class CaseForm {
         now.story(),
         3,
         t -> set(c -> c.withIdentity(c.reference(), c.title(), t)));
+  }
+
+  private void school() {
+    form.choice(
+        "case-school",
+        Words.of("case.school"),
+        SchoolChoice.options(table),
+        now.profile(),
+        SchoolChoice::name,
+        p -> SchoolChoice.take(table, p));
+    if (now.profile().standing() == Profile.Standing.UNKNOWN) {
+      form.words(Words.capital(now.profile().label()) + ".");
+    }
+    form.link(Words.of("case.school-edit"), () -> table.schoolShownProperty().set(true));
   }
 
   private void arch(Arch arch) {

@@ -45,9 +45,13 @@ import saddlewright.prescription.Preparation;
 import saddlewright.prescription.Schedule;
 import saddlewright.rules.Comparison;
 import saddlewright.rules.Finding;
+import saddlewright.rules.Profile;
+import saddlewright.rules.Quantity;
 import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
+import saddlewright.rules.Source;
 import saddlewright.rules.Tally;
+import saddlewright.rules.Threshold;
 import saddlewright.rules.Waiver;
 
 /** The document is written, read back by a PDF reader, and measured. */
@@ -104,6 +108,26 @@ class PrescriptionPdfTest {
         .contains(PrintedPage.packed(a.upper().classification().label()))
         .contains(PrintedPage.packed(a.lower().classification().label()))
         .contains(PrintedPage.packed(a.subject().prescription().laboratory()));
+  }
+
+  @Test
+  void the_sheet_names_the_school_and_lists_what_it_holds_otherwise() throws Exception {
+    Case c = Case.blank("R-1");
+    assertThat(PrintedPage.packed(print(c)))
+        .contains(PrintedPage.packed("Judged by the school profile: UK teaching, version 1."));
+    Profile own =
+        Profile.UK_TEACHING
+            .withName("Our school", "2026")
+            .with(
+                Quantity.LINGUAL_BAR_DEPTH,
+                Threshold.of(7, Source.read("Course book, page 12"))
+                    .because("our laboratory casts low bars"));
+    assertThat(PrintedPage.packed(print(c.withProfile(own))))
+        .contains(PrintedPage.packed("Our school, version 2026"))
+        .contains(PrintedPage.packed("Our school departs from UK teaching"))
+        .contains(PrintedPage.packed("Lingual depth for a lingual bar"))
+        .contains(PrintedPage.packed("Course book, page 12 (read in the source)"))
+        .contains(PrintedPage.packed("Our laboratory casts low bars."));
   }
 
   private static void assertNothingCutOff(PDDocument d) throws IOException {
