@@ -54,6 +54,8 @@ public final class BarArmsInShortGapsAreAvoided implements Rule {
                     "a gap longer than " + Amount.of(Math.round(longest), "tooth"));
         BarArms.offerFromAbove(d, c);
         d.done();
+        // Two saddles over the same gap are a fault of their own.
+        break;
       }
     }
   }

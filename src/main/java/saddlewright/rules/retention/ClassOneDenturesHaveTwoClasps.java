@@ -65,8 +65,8 @@ public final class ClassOneDenturesHaveTwoClasps implements Rule {
               extra.stream().<DesignEdit>map(c -> new DesignEdit.Remove(c.id())).toList()));
     } else if (counted == wanted - 1) {
       abutments.stream()
+          .filter(a -> clasps.stream().noneMatch(c -> answersFor(s, a, c.tooth())))
           .map(TerminalAbutment::tooth)
-          .filter(t -> StandingClasps.on(s, t).isEmpty())
           .findFirst()
           .ifPresent(t -> NewClasp.edit(s, t).ifPresent(e -> d.remedy(NewClasp.label(t), e)));
     }
