@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import saddlewright.dentition.RestSite;
+import saddlewright.dentition.Zone;
 import saddlewright.design.Rest;
 
 /** Waivers answer findings for the facts they were given for, and never a hard stop. */
@@ -70,5 +71,25 @@ class ReportTest {
     assertThat(report.entries())
         .extracting(e -> e.finding().severity())
         .isSortedAccordingTo(Comparator.naturalOrder());
+  }
+
+  /** An old file names the rule of tips as it was called when the waiver was given. */
+  @Test
+  void a_waiver_answers_a_rule_by_its_former_name() {
+    Situation s =
+        Designs.upperClassThree()
+            .undercut(16, Zone.DISTOBUCCAL, 0)
+            .undercut(16, Zone.MESIOBUCCAL, 0.25)
+            .situation();
+    Waiver now = waiverFor(s, "tips-end-in-undercuts");
+    Waiver then =
+        new Waiver(
+            now.findingKey().replace("tips-end-in-undercuts", "tips-end-in-charted-undercuts"),
+            now.reason(),
+            now.role(),
+            now.date(),
+            now.facts());
+    assertThat(then).isNotEqualTo(now);
+    assertThat(state(s, then, "tips-end-in-undercuts")).isEqualTo(Report.State.WAIVED);
   }
 }

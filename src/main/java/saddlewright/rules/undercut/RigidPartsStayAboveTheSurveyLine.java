@@ -63,8 +63,7 @@ public final class RigidPartsStayAboveTheSurveyLine implements Rule {
                       + " of undercut "
                       + ToothNames.zone(c.tooth(), start),
                   "none under the stiff part of the arm");
-      Zone other = c.tip();
-      if (other.end().isPresent() && !c.tooth().isMolar() && c.tip().face() == Face.BUCCAL) {
+      if (c.tip().end().isPresent() && !c.tooth().isMolar() && c.tip().face() == Face.BUCCAL) {
         d.remedy(
             "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, c.origin())));
       }
