@@ -181,7 +181,9 @@ final class Seeding {
     for (MinorConnector m : struts) {
       double spacing =
           sound.layout().find(m.id()).orElseThrow().measure(Measure.SPACING).orElse(100);
-      if (struts.size() > 1 && spacing >= LEAST_SPACING) {
+      if (demanded.isPlated(m.tooth(), Optional.empty())) {
+        spared.merge("minor connector: a plate closes the window beside it", 1, Integer::sum);
+      } else if (struts.size() > 1 && spacing >= LEAST_SPACING) {
         measure(FaultKind.NARROW_WINDOW, m, Measure.SPACING, 2);
         measure(FaultKind.WINDOW_NARROWER_THAN_TAUGHT, m, Measure.SPACING, 4);
       } else {
