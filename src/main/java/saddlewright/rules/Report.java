@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import saddlewright.chart.ChartField;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.Subject;
 
 /**
@@ -114,10 +115,50 @@ public record Report(
     return waivers.stream().filter(w -> !used.contains(w)).toList();
   }
 
+  /**
+   * The fields of one kind that are charted tooth by tooth, each with the one that has all their
+   * teeth, so that nobody is sent twice to the same tooth.
+   */
+  private static Map<ChartField, ChartField> joined(List<Question> questions) {
+    Map<String, Set<Tooth>> teeth = new LinkedHashMap<>();
+    for (Question q : questions) {
+      if (isByTooth(q.field())) {
+        teeth
+            .computeIfAbsent(q.field().arch() + "/" + q.field().kind(), k -> new LinkedHashSet<>())
+            .addAll(q.field().teeth());
+      }
+    }
+    Map<ChartField, ChartField> out = new LinkedHashMap<>();
+    for (Question q : questions) {
+      ChartField f = q.field();
+      if (isByTooth(f)) {
+        out.put(
+            f,
+            new ChartField(
+                f.kind(),
+                f.arch(),
+                List.copyOf(teeth.get(f.arch() + "/" + f.kind())),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+      }
+    }
+    return out;
+  }
+
+  private static boolean isByTooth(ChartField f) {
+    return !f.teeth().isEmpty() && f.zone().isEmpty() && f.site().isEmpty();
+  }
+
   /** One question for each value that is wanting, whoever asks for it. */
   private static List<OpenQuestion> byField(List<Question> questions) {
     Map<ChartField, List<Question>> byField = new LinkedHashMap<>();
-    questions.forEach(q -> byField.computeIfAbsent(q.field(), f -> new ArrayList<>()).add(q));
+    Map<ChartField, ChartField> joined = joined(questions);
+    questions.forEach(
+        q ->
+            byField
+                .computeIfAbsent(joined.getOrDefault(q.field(), q.field()), f -> new ArrayList<>())
+                .add(q));
     List<OpenQuestion> out = new ArrayList<>();
     byField.forEach(
         (field, asked) -> {

@@ -369,6 +369,14 @@ class FindingsTest {
     lay(faulty);
     List<saddlewright.rules.OpenQuestion> questions = report().questions();
     assertThat(questions).isNotEmpty();
+    assertThat(
+            questions.stream()
+                .map(saddlewright.rules.OpenQuestion::field)
+                .filter(f -> !f.teeth().isEmpty() && f.zone().isEmpty() && f.site().isEmpty())
+                .map(f -> f.arch() + " " + f.kind()))
+        .as("nobody is sent twice to the same tooth for the same value")
+        .isNotEmpty()
+        .doesNotHaveDuplicates();
     assertThat(on(() -> w.find("chip-QUESTION", ToggleButton.class).getText()))
         .isEqualTo(Integer.toString(questions.size()));
     List<String> shown = heads();
