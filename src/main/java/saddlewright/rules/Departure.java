@@ -27,7 +27,7 @@ public record Departure(String what, String here, String there, Source source, S
               "the " + school.axis().words(),
               "the " + base.axis().words(),
               school.axis().source(),
-              ""));
+              school.axis().reason()));
     }
     for (Quantity q : Quantity.values()) {
       Threshold t = school.limits().get(q);

@@ -33,6 +33,12 @@ final class HygieneFirst {
         "lifting-saddles-have-an-indirect-retainer",
         Weighting.of(Severity.CONSIDER, Source.read(Literature.OWALL))
             .because("its benefit is doubtful, and every extra part gathers plaque"));
+    m.put(
+        "gingival-margins-are-left-free",
+        Weighting.of(
+                Severity.MUST,
+                Source.derived("plaque control comes before mechanics (" + Literature.OWALL + ")"))
+            .because("free margins are the first of hygienic principles"));
     doubtfulNeed(m);
     return m;
   }

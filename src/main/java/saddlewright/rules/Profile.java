@@ -44,16 +44,24 @@ public record Profile(
   /** The line about which a denture is taken to turn when a saddle lifts. */
   public enum Axis {
     /** Through the retentive tips. */
-    CLASP("clasp axis", Source.fromMemory(Literature.BDJ_INDIRECT)),
+    CLASP(
+        "clasp axis",
+        Source.fromMemory(Literature.BDJ_INDIRECT),
+        "the clasps hold their teeth while a saddle lifts"),
     /** Through the most distal rests. */
-    SUPPORT("support axis", Source.read(Literature.OKLAHOMA));
+    SUPPORT(
+        "support axis",
+        Source.read(Literature.OKLAHOMA),
+        "the denture is taken to turn about the rests that carry it");
 
     private final String words;
     private final Source source;
+    private final String reason;
 
-    Axis(String words, Source source) {
+    Axis(String words, Source source, String reason) {
       this.words = words;
       this.source = source;
+      this.reason = reason;
     }
 
     public String words() {
@@ -63,6 +71,10 @@ public record Profile(
     /** Who teaches it so. */
     public Source source() {
       return source;
+    }
+
+    public String reason() {
+      return reason;
     }
 
     /** The line that other schools look at. */

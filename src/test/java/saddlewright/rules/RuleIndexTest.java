@@ -65,7 +65,8 @@ class RuleIndexTest {
     for (Quantity q : Quantity.values()) {
       if (first || !p.limits().get(q).equals(Profile.UK_TEACHING.limits().get(q))) {
         String number = BigDecimal.valueOf(p.limit(q)).stripTrailingZeros().toPlainString();
-        rows.add(row(q.words(), (number + " " + q.unit()).strip(), p.source(q)));
+        String reason = p.limits().get(q).reason();
+        rows.add(row(q.words(), (number + " " + q.unit()).strip(), p.source(q), reason));
       }
     }
     if (!rows.isEmpty()) {
@@ -78,12 +79,17 @@ class RuleIndexTest {
           .forEach(
               (id, w) ->
                   out.append(
-                      row(id, w.severity().map(Enum::name).orElse("not taught"), w.source())));
+                      row(
+                          id,
+                          w.severity().map(Enum::name).orElse("not taught"),
+                          w.source(),
+                          w.reason())));
     }
   }
 
-  private static String row(String name, String value, Source s) {
-    String source = s.citation() + " (" + s.evidence().words() + ")";
+  private static String row(String name, String value, Source s, String reason) {
+    String because = reason.isEmpty() ? "" : "; because " + reason;
+    String source = s.citation() + " (" + s.evidence().words() + ")" + because;
     return "| " + name + " | " + value + " | " + source + " |\n";
   }
 }

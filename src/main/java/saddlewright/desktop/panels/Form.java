@@ -1,5 +1,7 @@
 package saddlewright.desktop.panels;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -112,7 +114,7 @@ final class Form extends GridPane {
    */
   void number(
       String id, String name, String unit, Optional<Double> now, Consumer<Optional<Double>> set) {
-    TextField field = new TextField(now.map(Words::number).orElse(""));
+    TextField field = new TextField(now.map(Form::exact).orElse(""));
     field.setId(id);
     field.setPrefColumnCount(5);
     field.setMinWidth(62);
@@ -125,7 +127,7 @@ final class Form extends GridPane {
     Runnable commit =
         () -> {
           String text = field.getText().strip().replace(',', '.');
-          if (text.equals(now.map(Words::number).orElse(""))) {
+          if (text.equals(now.map(Form::exact).orElse(""))) {
             show(error, "");
             return;
           }
@@ -150,6 +152,14 @@ final class Form extends GridPane {
     HBox values = new HBox(6, field, behind);
     values.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     line(name, new VBox(2, values, error), field);
+  }
+
+  /** The number with all its digits, to four decimals: what is edited must not be rounded. */
+  private static String exact(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(4, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   /** A line of text; taken over on Enter or when the field is left. */

@@ -217,18 +217,18 @@ final class Particulars {
         new Table(
             flow,
             List.of(
-                new Table.Column("What", 0, 64 * MM, Weight.REGULAR),
-                new Table.Column("Here", 66 * MM, 20 * MM, Weight.BOLD),
-                new Table.Column("There", 88 * MM, 20 * MM, Weight.REGULAR),
-                new Table.Column("Source and reason", 110 * MM, 64 * MM, Weight.REGULAR)),
+                new Table.Column("What", 0, 62 * MM, Weight.REGULAR),
+                new Table.Column("Here", 64 * MM, 18 * MM, Weight.BOLD),
+                new Table.Column("There", 84 * MM, 18 * MM, Weight.REGULAR),
+                new Table.Column("Reason and source", 104 * MM, 70 * MM, Weight.REGULAR)),
             false);
     for (Departure d : departures) {
       String source = d.source().citation() + " (" + d.source().evidence().words() + ")";
       table.row(
           capital(d.what()),
-          d.here(),
-          d.there(),
-          source + (d.reason().isEmpty() ? "" : "\n" + capital(d.reason()) + "."));
+          capital(d.here()),
+          capital(d.there()),
+          (d.reason().isEmpty() ? "" : capital(d.reason()) + ".\n") + capital(source));
     }
   }
 

@@ -26,6 +26,7 @@ import saddlewright.casefile.ProfileFile;
 import saddlewright.rules.LimitRange;
 import saddlewright.rules.Profile;
 import saddlewright.rules.Quantity;
+import saddlewright.rules.RuleBook;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Source;
 import saddlewright.rules.Threshold;
@@ -240,6 +241,22 @@ class ProfileCodecTest {
       for (Quantity q : Quantity.values()) {
         assertThat(LimitRange.of(q).holds(p.limit(q))).as(p.title() + " " + q).isTrue();
       }
+    }
+  }
+
+  @Test
+  void every_departure_of_a_built_in_profile_has_source_and_reason() {
+    for (Profile p : Profile.BUILT_IN) {
+      assertThat(p.departures().isEmpty()).isEqualTo(p == Profile.UK_TEACHING);
+      p.departures()
+          .forEach(
+              d -> {
+                assertThat(d.source().citation()).as(p.title() + ": " + d.what()).isNotBlank();
+                assertThat(d.reason()).as(p.title() + ": " + d.what()).isNotBlank();
+              });
+      assertThat(p.weights().keySet())
+          .as("rules of the book")
+          .allMatch(id -> RuleBook.find(id).isPresent());
     }
   }
 
