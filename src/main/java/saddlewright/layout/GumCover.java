@@ -30,7 +30,7 @@ public final class GumCover {
   /** A margin counts as covered when more than this share of it lies under the denture. */
   private static final double COVERED = 0.5;
 
-  private static final double STEP = 0.5;
+  private static final double STEP = 0.75;
 
   /** Half the angle, in degrees, by which a line angle lies lingual of the contact. */
   private static final double LINE_ANGLE = 25;

@@ -20,6 +20,10 @@ final class HygieneFirst {
         Quantity.MINOR_SPACING,
         Threshold.derived(6, "the widest that any school asks for (Dutch teaching notes)")
             .because("open embrasures can be cleaned"));
+    m.put(
+        Quantity.MINOR_CONNECTORS,
+        Threshold.derived(4, "one strut for each of four rests")
+            .because("every strut across a margin is one more place to clean"));
     return m;
   }
 
@@ -40,7 +44,26 @@ final class HygieneFirst {
                 Source.derived("plaque control comes before mechanics (" + Literature.OWALL + ")"))
             .because("free margins are the first of hygienic principles"));
     doubtfulNeed(m);
+    gums(m);
     return m;
+  }
+
+  /** Covered margins weigh more here than what the covering would do. */
+  private static void gums(Map<String, Weighting> m) {
+    m.put(
+        "designs-are-open",
+        Weighting.of(Severity.SHOULD, Source.read(Literature.OWALL))
+            .because("plaque control comes before further aids to bracing and retention"));
+    m.put(
+        "relief-does-not-excuse-cover",
+        Weighting.of(Severity.SHOULD, Source.read(Literature.ORR))
+            .because("margins under relief were as inflamed as those without"));
+    for (String id : List.of("resorbed-free-ends-take-a-plate", "weak-incisors-take-a-plate")) {
+      m.put(
+          id,
+          Weighting.notTaught(Source.read(Literature.OWALL))
+              .because("a plate covers every margin that it passes; weak teeth need clean ones"));
+    }
   }
 
   /** Indirect retention and guide planes: the school doubts that they are needed at all. */
