@@ -39,6 +39,8 @@ final class Form extends GridPane {
 
   void heading(String text) {
     Label l = new Label(text);
+    l.setWrapText(true);
+    l.setMinHeight(USE_PREF_SIZE);
     l.getStyleClass().add("form-heading");
     add(l, 0, row++, 2, 1);
   }
