@@ -66,7 +66,14 @@ public final class FreeEndMeshesRunFarEnough implements Rule {
         s.arch() == Arch.LOWER
             ? s.profile().limit(Quantity.MESH_SHARE) * (ridge - OFF_BOTH_ENDS)
             : ridge - OFF_BOTH_ENDS - OFF_NOTCH;
-    if (run + Clearance.MEASURING_ERROR_MM >= asked) {
+    // A mesh through the whole saddle is laid out to end where it should.
+    boolean whole =
+        meshes.stream()
+            .anyMatch(
+                m ->
+                    m.span().contains(saddle.span().first())
+                        && m.span().contains(saddle.span().last()));
+    if (whole || run + Clearance.MEASURING_ERROR_MM >= asked) {
       on.upheld(
           "runs over " + Amount.mm(run) + " of the " + Amount.mm(ridge) + " under its saddle",
           Subject.of(s.arch(), meshes.get(0)));
@@ -76,7 +83,7 @@ public final class FreeEndMeshesRunFarEnough implements Rule {
     List<DesignEdit> edits = new ArrayList<>();
     edits.add(new DesignEdit.Change(new RetentionMesh(first.id(), saddle.span(), first.form())));
     meshes.stream().skip(1).forEach(m -> edits.add(new DesignEdit.Remove(m.id())));
-    on.finding(Naming.of(first), Subject.of(s.arch(), first))
+    on.finding(Naming.of(first), Subject.of(s.arch(), first), Subject.of(s.arch(), saddle))
         .fact("ends too early under the free-end " + Naming.of(saddle))
         .measured(Amount.mm(run), Amount.atLeastMm(asked))
         .remedy("Run it through the whole saddle", new DesignEdit.Several(edits))

@@ -48,19 +48,16 @@ public final class RestsSpreadOverATriangle implements Rule {
     if (seats.size() < 3 || s.design().all(Saddle.class).isEmpty()) {
       return;
     }
-    Optional<RotationAxis> longest = longest(seats);
-    if (longest.isEmpty()) {
-      return;
-    }
-    RotationAxis base = longest.get();
-    double spread = seats.stream().mapToDouble(p -> off(base, p)).max().orElse(0);
+    double spread = spread(seats);
     double asked = s.profile().limit(Quantity.REST_TRIANGLE);
     if (spread >= asked) {
       on.judged();
       return;
     }
     Optional<Tooth> better =
-        farthest(s, base).filter(t -> off(base, SpareAbutments.seat(s, t)) >= asked);
+        SpareAbutments.of(s).stream()
+            .max(Comparator.comparingDouble(t -> spreadWith(s, seats, t)))
+            .filter(t -> spreadWith(s, seats, t) >= asked);
     Draft d =
         on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact(
@@ -77,12 +74,14 @@ public final class RestsSpreadOverATriangle implements Rule {
     d.done();
   }
 
-  private static double off(RotationAxis line, Point p) {
-    return Math.abs(line.distanceTo(p));
+  private static double spreadWith(Situation s, List<Point> seats, Tooth added) {
+    List<Point> more = new ArrayList<>(seats);
+    more.add(SpareAbutments.seat(s, added));
+    return spread(more);
   }
 
-  /** The line through the two seats farthest apart; none when all are at one place. */
-  private static Optional<RotationAxis> longest(List<Point> seats) {
+  /** The farthest seat from the line through the two that lie farthest apart, in mm. */
+  private static double spread(List<Point> seats) {
     Point from = seats.get(0);
     Point to = seats.get(1);
     for (Point a : seats) {
@@ -93,11 +92,10 @@ public final class RestsSpreadOverATriangle implements Rule {
         }
       }
     }
-    return from.distanceTo(to) < 1 ? Optional.empty() : Optional.of(new RotationAxis(from, to));
-  }
-
-  private static Optional<Tooth> farthest(Situation s, RotationAxis base) {
-    return SpareAbutments.of(s).stream()
-        .max(Comparator.comparingDouble(t -> off(base, SpareAbutments.seat(s, t))));
+    if (from.distanceTo(to) < 1) {
+      return 0;
+    }
+    RotationAxis line = new RotationAxis(from, to);
+    return seats.stream().mapToDouble(p -> Math.abs(line.distanceTo(p))).max().orElse(0);
   }
 }
