@@ -42,6 +42,25 @@ public final class Layout {
     return of(form, ridge, other);
   }
 
+  /**
+   * The layout with one part more, to see where it would lie; the others lie as they do.
+   *
+   * <p>A saddle or major connector, by which others lie, has all laid anew.
+   */
+  public Layout plus(Component part) {
+    ArchDesign more = design.plus(part);
+    if (part instanceof Saddle || part instanceof MajorConnector) {
+      return redesigned(more);
+    }
+    Ground ground =
+        Ground.of(form, ridge, more)
+            .withSaddles(all(Saddle.class))
+            .withConnector(all(MajorConnector.class).stream().findFirst());
+    Map<ComponentId, Laid> grown = new LinkedHashMap<>(laid);
+    grown.put(part.id(), part.accept(new Placement(ground)));
+    return new Layout(form, ridge, more, grown);
+  }
+
   private static Layout of(ArchForm form, Once<RidgeFrame> ridge, ArchDesign design) {
     Map<ComponentId, Laid> found = new LinkedHashMap<>();
     Ground ground = Ground.of(form, ridge, design);

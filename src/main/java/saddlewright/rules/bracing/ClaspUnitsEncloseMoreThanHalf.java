@@ -77,7 +77,7 @@ public final class ClaspUnitsEncloseMoreThanHalf implements Rule {
   }
 
   private static boolean closes(Situation s, Clasp c, Component part) {
-    return Embrace.of(s.layout().redesigned(s.design().plus(part)), c.tooth()).degrees()
+    return Embrace.of(s.layout().plus(part), c.tooth()).degrees()
         > s.profile().limit(Quantity.ENCIRCLEMENT);
   }
 }

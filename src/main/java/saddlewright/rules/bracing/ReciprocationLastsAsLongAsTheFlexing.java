@@ -116,7 +116,7 @@ public final class ReciprocationLastsAsLongAsTheFlexing implements Rule {
 
   private static double usualHeight(Situation s, GuidePlane plane) {
     return s.layout()
-        .redesigned(s.design().plus(plane))
+        .plus(plane)
         .find(plane.id())
         .map(l -> l.measure(Measure.HEIGHT).orElse(0))
         .orElse(0.0);
