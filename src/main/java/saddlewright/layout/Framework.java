@@ -8,8 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
+import saddlewright.design.ConnectorForm;
 import saddlewright.design.MajorConnector;
+import saddlewright.design.Plating;
+import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
 import saddlewright.geometry.Box;
 import saddlewright.geometry.Region;
@@ -23,6 +27,9 @@ import saddlewright.geometry.Region;
 public final class Framework {
   /** Bodies closer than this, in mm, are one casting. */
   private static final double TOUCHING_MM = 0.15;
+
+  /** A plate on the tooth is run up to the seat of its rest over this gap, in mm. */
+  private static final double RUN_UP_MM = 0.5;
 
   private final List<Region> cast;
   private final Map<ComponentId, Laid> bodies;
@@ -62,17 +69,30 @@ public final class Framework {
             });
     while (!open.isEmpty()) {
       Laid here = open.remove(open.size() - 1);
-      var reach = here.body().box().grown(TOUCHING_MM);
+      var reach = here.body().box().grown(RUN_UP_MM);
       for (Laid other : bodies.values()) {
         if (!joined.contains(other.component().id())
             && reach.overlaps(other.body().box())
-            && here.body().isWithin(other.body(), TOUCHING_MM)) {
+            && here.body().isWithin(other.body(), joint(here, other))) {
           joined.add(other.component().id());
           open.add(other);
         }
       }
     }
     return joined;
+  }
+
+  /** How close two bodies must come to be one casting. */
+  private static double joint(Laid a, Laid b) {
+    return isPlate(a.component()) && b.component() instanceof Rest
+            || isPlate(b.component()) && a.component() instanceof Rest
+        ? RUN_UP_MM
+        : TOUCHING_MM;
+  }
+
+  private static boolean isPlate(Component c) {
+    return c instanceof Plating
+        || c instanceof MajorConnector m && m.form() == ConnectorForm.LINGUAL_PLATE;
   }
 
   private static List<Laid> root(Map<ComponentId, Laid> bodies) {

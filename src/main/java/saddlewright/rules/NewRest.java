@@ -3,6 +3,7 @@ package saddlewright.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import saddlewright.dentition.Arch;
 import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.ComponentId;
@@ -37,10 +38,16 @@ public final class NewRest {
                 tooth,
                 site,
                 Rest.Form.STANDARD,
-                Rest.Seat.PREPARED_ENAMEL,
+                seat(tooth, site),
                 indirectRetainer)));
     strut(s, tooth, site).ifPresent(m -> edits.add(new DesignEdit.Place(m)));
     return edits.size() == 1 ? edits.get(0) : new DesignEdit.Several(edits);
+  }
+
+  /** The enamel of a lower canine is too thin for a seat: its ledge is built up. */
+  private static Rest.Seat seat(Tooth tooth, RestSite site) {
+    boolean thin = tooth.arch() == Arch.LOWER && tooth.isAnterior() && site == RestSite.CINGULUM;
+    return thin ? Rest.Seat.COMPOSITE : Rest.Seat.PREPARED_ENAMEL;
   }
 
   /** The minor connector that such a rest needs, if any. */

@@ -34,14 +34,14 @@ final class AbutmentCases {
             .fires(
                 "grade III under a rest",
                 Designs.lowerClassOne().mobile(33, 3),
-                "33: too loose to serve as an abutment (mobility grade 3 against grade I or"
-                    + " firmer)")
+                "33: too loose to serve as an abutment (mobility grade 3 against grade 1 at"
+                    + " most)")
             .fires(
                 "grade II under a clasp",
                 Designs.lowerClassOne().mobile(35, 2),
                 Severity.SHOULD,
                 "35: loose for an abutment; prefer a rest without a clasp, and plan its loss"
-                    + " (mobility grade 2 against grade I or firmer)")
+                    + " (mobility grade 2 against grade 1 at most)")
             .asks("mobility not charted", Designs.lowerClassOne(), "mobility at 45, 43, 33, 35")
             .upholds(
                 "grade I",

@@ -195,9 +195,18 @@ final class BracingCases {
             .quiet("two arms and a rest", Designs.upperClassThree()),
         RuleCase.of(new EachSideIsBracedOnTwoTeeth())
             .fires(
-                "one braced tooth on the left",
+                "one braced tooth on the left, with the flange of a free-end saddle",
                 Designs.lowerClassTwo(),
+                Severity.CONSIDER,
                 "Left side: too few teeth are braced against sideways push (1 braced tooth against"
+                    + " 2 braced teeth)")
+            .fires(
+                "none on the side of a free-end saddle",
+                Designs.lowerClassTwo()
+                    .without(MinorConnector.class, 34)
+                    .without(GuidePlate.class, 34),
+                Severity.SHOULD,
+                "Left side: too few teeth are braced against sideways push (0 braced teeth against"
                     + " 2 braced teeth)")
             .fires(
                 "none on the right",

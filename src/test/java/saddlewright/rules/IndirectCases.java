@@ -248,6 +248,12 @@ final class IndirectCases {
                 "Saddle 35–37: a rest beyond the clasp axis can serve as indirect retainer but is"
                     + " not marked as one (0 marked, nearest fit rest # mm beyond against 1"
                     + " indirect retainer)")
+            .fires(
+                "the canines are the last teeth",
+                lastCanines(),
+                Severity.SHOULD,
+                "Saddle 34–37: no indirect retainer beyond the clasp axis; no sound tooth lies there"
+                    + " to carry one (0 rests 5 mm or more beyond it against 1 indirect retainer)")
             .quiet("marked and in place", Designs.lowerClassOne())
             .quiet("tooth-borne Class III", Designs.upperClassThree())
             .quiet(
@@ -275,6 +281,7 @@ final class IndirectCases {
                     .without(MajorConnector.class)
                     .connector(ConnectorForm.LINGUAL_PLATE, 45, 35),
                 "gives the lingual plate the stop that its slopes cannot give")
+            .quiet("no sound tooth beyond the axis could carry one", lastCanines())
             .quiet("a lingual bar", withoutIndirect(Designs.lowerClassOne(), 33, 43))
             .quiet(
                 "rests on the canines",
@@ -295,5 +302,18 @@ final class IndirectCases {
                     .without(Rest.class, 13)
                     .indirect(13, RestSite.CINGULUM))
             .quiet("none marked", Designs.upperClassThree()));
+  }
+
+  /** Only incisors stand in front of the clasped and rested canines. */
+  private static Designs lastCanines() {
+    return Designs.lower()
+        .missing(44, 45, 46, 47, 34, 35, 36, 37)
+        .saddle(34, 37)
+        .saddle(44, 47)
+        .rest(33, RestSite.CINGULUM)
+        .rest(43, RestSite.CINGULUM)
+        .clasp(33, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL)
+        .clasp(43, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL)
+        .connector(ConnectorForm.LINGUAL_PLATE, 43, 33);
   }
 }

@@ -71,6 +71,10 @@ final class PlacingCases {
                     + " saddle)")
             .quiet("both areas have saddles", Designs.lowerClassOne())
             .quiet("lost but not replaced", Designs.lower().notReplaced(37, 47))
+            .quiet(
+                "no tooth is left: a complete denture",
+                Designs.lower()
+                    .missing(Tooth.in(Arch.LOWER).stream().mapToInt(Tooth::fdi).toArray()))
             .upholds("a saddle", Designs.lowerClassOne(), "replaces 36 and 37"),
         RuleCase.of(new RestsHaveRoomAboveThem())
             .fires(

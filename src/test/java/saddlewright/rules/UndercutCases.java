@@ -191,8 +191,16 @@ final class UndercutCases {
             .fires(
                 "14 mm on a molar",
                 Designs.upperClassThree().measuring(Clasp.class, 16, Measure.ARM_LENGTH, 14),
-                Severity.SHOULD,
+                Severity.CONSIDER,
                 "16: short cast arm of the clasp arm on 16 (14 mm against at least 15 mm)")
+            .fires(
+                "14 mm on a premolar",
+                Designs.lowerClassOne()
+                    .without(Clasp.class, 35)
+                    .clasp(35, ClaspForm.CIRCUMFERENTIAL, Zone.MESIOBUCCAL, End.DISTAL)
+                    .measuring(Clasp.class, 35, Measure.ARM_LENGTH, 14),
+                Severity.SHOULD,
+                "35: short cast arm of the clasp arm on 35 (14 mm against at least 15 mm)")
             .fires(
                 "a cast arm on a lower premolar, as laid out",
                 Designs.lowerClassOne()

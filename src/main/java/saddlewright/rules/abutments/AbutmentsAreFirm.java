@@ -54,7 +54,7 @@ public final class AbutmentsAreFirm implements Rule {
                 grade > most
                     ? "too loose to serve as an abutment"
                     : "loose for an abutment; prefer a rest without a clasp, and plan its loss")
-            .measured("mobility grade " + grade, "grade I or firmer")
+            .measured("mobility grade " + grade, "grade 1 at most")
             .weighing(grade > most ? Severity.MUST : Severity.SHOULD);
     if (grade > most) {
       d.remedy("Take rests and clasps off " + b.tooth(), Unburdened.of(b));

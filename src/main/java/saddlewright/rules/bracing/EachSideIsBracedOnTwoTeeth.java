@@ -19,6 +19,7 @@ import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.TerminalAbutment;
 
 /** One braced tooth is a pivot; two on each side keep a denture from swinging. */
 public final class EachSideIsBracedOnTwoTeeth implements Rule {
@@ -56,13 +57,23 @@ public final class EachSideIsBracedOnTwoTeeth implements Rule {
       Draft d =
           on.finding(side.code() + " side", about)
               .fact("too few teeth are braced against sideways push")
-              .measured(Amount.teeth(braced.size(), "braced"), Amount.teeth(needed, "braced"));
+              .measured(Amount.teeth(braced.size(), "braced"), Amount.teeth(needed, "braced"))
+              .weighing(
+                  !braced.isEmpty() && isHeldByABase(s, side)
+                      ? Severity.CONSIDER
+                      : Severity.SHOULD);
       List<Tooth> bare = rested.stream().filter(t -> !braced.contains(t)).toList();
       if (braced.size() + bare.size() >= needed) {
         d.remedy("Plate the rested teeth of this side", plated(s, bare));
       }
       d.done();
     }
+  }
+
+  /** The full flange of a free-end saddle takes sideways push with its ridge. */
+  private static boolean isHeldByABase(Situation s, Side side) {
+    return TerminalAbutment.all(s).stream()
+        .anyMatch(a -> a.tooth().side() == side && a.saddle().flange() == Saddle.Flange.FULL);
   }
 
   private static boolean isRested(Situation s, Tooth t) {

@@ -24,6 +24,7 @@ import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.StandingClasps;
 
 /** A tooth that is pushed by a clasp is held from the other side. */
 public final class EveryClaspIsReciprocated implements Rule {
@@ -50,6 +51,8 @@ public final class EveryClaspIsReciprocated implements Rule {
       if (r.isGiven()) {
         on.upheld("is reciprocated by " + r.means().get(0), Subject.of(s.arch(), c));
         r.parts().forEach(p -> on.upheld("opposes the " + Naming.of(c), Subject.of(s.arch(), p)));
+      } else if (StandingClasps.on(s, c.tooth()).size() > 1) {
+        on.judged(); // Two retentive arms on one tooth are a finding of their own.
       } else {
         unopposed(s, c, on);
       }

@@ -5,12 +5,11 @@ import java.util.function.Function;
 import saddlewright.chart.ChartField;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Clasp;
-import saddlewright.design.DesignEdit;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
-import saddlewright.rules.ReshapedClasp;
 import saddlewright.rules.Situation;
 import saddlewright.rules.StandingClasps;
+import saddlewright.rules.WroughtArm;
 
 /** The gingivally approaching arms of a design that have a standing tooth to hold. */
 final class BarArms {
@@ -29,9 +28,8 @@ final class BarArms {
     }
   }
 
-  static void offerFromAbove(Draft d, Clasp c) {
-    d.remedy(
-        "Approach from above, with a wrought arm",
-        new DesignEdit.Change(ReshapedClasp.wroughtFromAbove(c)));
+  static void offerFromAbove(Situation s, Draft d, Clasp c) {
+    WroughtArm wrought = WroughtArm.fromAbove(s, c);
+    d.remedy(wrought.fromAboveLabel(), wrought.edit());
   }
 }

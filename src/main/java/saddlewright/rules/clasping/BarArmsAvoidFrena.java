@@ -34,7 +34,7 @@ public final class BarArmsAvoidFrena implements Rule {
             on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
                 .fact("a frenum lies in the path of the " + Naming.of(c))
                 .measured("frenum", "no frenum");
-        BarArms.offerFromAbove(d, c);
+        BarArms.offerFromAbove(s, d, c);
         d.done();
       } else {
         on.judged();

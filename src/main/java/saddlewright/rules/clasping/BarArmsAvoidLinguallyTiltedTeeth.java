@@ -48,7 +48,7 @@ public final class BarArmsAvoidLinguallyTiltedTeeth implements Rule {
                 .measured(
                     "tilted lingually by " + Math.round(f.tiltDegrees().get()) + "°",
                     "at most " + Math.round(most) + "°");
-        BarArms.offerFromAbove(d, c);
+        BarArms.offerFromAbove(s, d, c);
         d.done();
       } else {
         on.judged();

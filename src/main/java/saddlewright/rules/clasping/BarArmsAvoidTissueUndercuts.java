@@ -50,7 +50,7 @@ public final class BarArmsAvoidTissueUndercuts implements Rule {
             on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
                 .fact("the " + Naming.of(c) + " crosses a tissue undercut")
                 .measured(Amount.mm(depth), "at most " + Amount.mm(most));
-        BarArms.offerFromAbove(d, c);
+        BarArms.offerFromAbove(s, d, c);
         d.done();
       } else {
         on.upheld("lies on tissue without a deep undercut", Subject.of(s.arch(), c));

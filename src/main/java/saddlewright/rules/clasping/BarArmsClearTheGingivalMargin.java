@@ -48,7 +48,7 @@ public final class BarArmsClearTheGingivalMargin implements Rule {
             on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
                 .fact("the " + Naming.of(c) + " runs close to the gingival margin")
                 .measured(Amount.mm(clear.getAsDouble()), Amount.atLeastMm(least));
-        BarArms.offerFromAbove(d, c);
+        BarArms.offerFromAbove(s, d, c);
         d.done();
       } else {
         on.upheld(

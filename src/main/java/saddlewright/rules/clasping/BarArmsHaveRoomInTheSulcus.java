@@ -55,7 +55,7 @@ public final class BarArmsHaveRoomInTheSulcus implements Rule {
                         ? Amount.atLeastMm(least)
                         : Amount.mm(ample) + " to run well clear of the margin")
                 .weighing(depth < least ? Severity.MUST : Severity.CONSIDER);
-        BarArms.offerFromAbove(d, c);
+        BarArms.offerFromAbove(s, d, c);
         d.done();
       } else {
         on.upheld(

@@ -52,7 +52,7 @@ public final class BarArmsInShortGapsAreAvoided implements Rule {
                 .measured(
                     "gap of " + Amount.of(teeth, "tooth"),
                     "a gap longer than " + Amount.of(Math.round(longest), "tooth"));
-        BarArms.offerFromAbove(d, c);
+        BarArms.offerFromAbove(s, d, c);
         d.done();
         // Two saddles over the same gap are a fault of their own.
         break;

@@ -1,18 +1,17 @@
 package saddlewright.rules.clasping;
 
 import saddlewright.design.Clasp;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
-import saddlewright.rules.ReshapedClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
 import saddlewright.rules.StandingClasps;
 import saddlewright.rules.TerminalAbutment;
+import saddlewright.rules.WroughtArm;
 
 /** A stiff arm in front of a rest beside a free-end saddle works as a crowbar on its tooth. */
 public final class FreeEndAbutmentsAreNotLevered implements Rule {
@@ -37,7 +36,7 @@ public final class FreeEndAbutmentsAreNotLevered implements Rule {
           on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
               .fact("stiff arm and near rest lever the abutment as the base sinks")
               .measured("cast arm with a rest beside the saddle", "a rest away or a wrought arm")
-              .remedy("Make the arm wrought", new DesignEdit.Change(ReshapedClasp.wrought(c)))
+              .remedy(WroughtArm.of(s, c).label(), WroughtArm.of(s, c).edit())
               .done();
         } else {
           on.judged();

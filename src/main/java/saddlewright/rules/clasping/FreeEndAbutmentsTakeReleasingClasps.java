@@ -17,6 +17,7 @@ import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
 import saddlewright.rules.StandingClasps;
 import saddlewright.rules.TerminalAbutment;
+import saddlewright.rules.WroughtArm;
 
 /** As a free-end saddle sinks, the clasp at its start must give way and not twist the tooth. */
 public final class FreeEndAbutmentsTakeReleasingClasps implements Rule {
@@ -65,7 +66,7 @@ public final class FreeEndAbutmentsTakeReleasingClasps implements Rule {
       d.remedy(
           "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, a.facing())));
     }
-    d.remedy("Make the arm wrought", new DesignEdit.Change(ReshapedClasp.wrought(c)));
+    d.remedy(WroughtArm.of(s, c).label(), WroughtArm.of(s, c).edit());
     d.done();
   }
 

@@ -74,6 +74,7 @@ public final class RpiSetsAreComplete implements Rule {
             .filter(r -> r.tooth() == t && r.face() == Face.LINGUAL)
             .findFirst();
     if (!wanting.isEmpty()) {
+      arm.ifPresent(r -> edits.add(new DesignEdit.Remove(r.id())));
       on.finding(t.toString(), Subject.of(s.arch(), c))
           .fact("the set of the " + Naming.of(c) + " is not complete")
           .measured("no " + String.join(", no ", wanting), "rest away, plate and I-bar")

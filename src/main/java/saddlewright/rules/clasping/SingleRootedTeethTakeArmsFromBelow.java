@@ -20,6 +20,7 @@ import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
 import saddlewright.rules.StandingClasps;
+import saddlewright.rules.WroughtArm;
 
 /** Round a premolar or a canine a cast arm from above is too short to spring. */
 public final class SingleRootedTeethTakeArmsFromBelow implements Rule {
@@ -60,10 +61,16 @@ public final class SingleRootedTeethTakeArmsFromBelow implements Rule {
           on.finding(c.tooth().toString(), subject)
               .fact("a cast arm from above on a " + ToothNames.sort(c.tooth()))
               .measured("cast " + Naming.of(c), "a bar from below or a wrought arm");
-      d.remedy("Make the arm wrought", new DesignEdit.Change(ReshapedClasp.wrought(c)));
+      WroughtArm wrought = WroughtArm.of(s, c);
+      if (!wrought.needsAnotherUndercut()) {
+        d.remedy(wrought.label(), wrought.edit());
+      }
       if (c.tip().face() == Face.BUCCAL) {
         d.remedy(
             "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, c.origin())));
+      }
+      if (wrought.needsAnotherUndercut()) {
+        d.remedy(wrought.label(), wrought.edit());
       }
       d.done();
     }

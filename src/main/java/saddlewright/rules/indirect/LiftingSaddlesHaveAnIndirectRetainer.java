@@ -76,13 +76,16 @@ public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
                     ? "a rest beyond the "
                         + s.profile().axis().words()
                         + " can serve as indirect retainer but is not marked as one"
-                    : "no indirect retainer beyond the " + s.profile().axis().words())
+                    : "no indirect retainer beyond the "
+                        + s.profile().axis().words()
+                        + (sites.isEmpty() ? "; no sound tooth lies there to carry one" : ""))
             .measured(
                 served
                     ? "0 marked, nearest fit rest " + Amount.mm(best) + " beyond"
                     : "0 rests " + Amount.mm(least) + " or more beyond it",
                 "1 indirect retainer")
-            .weighing(served ? Severity.CONSIDER : Severity.MUST);
+            .weighing(
+                served ? Severity.CONSIDER : sites.isEmpty() ? Severity.SHOULD : Severity.MUST);
     sites.forEach(site -> d.remedy(site.label(), site.edit(s)));
     d.done();
   }

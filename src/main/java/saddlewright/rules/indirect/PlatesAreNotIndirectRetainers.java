@@ -59,7 +59,8 @@ public final class PlatesAreNotIndirectRetainers implements Rule {
         on.upheld(
             "gives the " + Naming.of(plate.get()) + " the stop that its slopes cannot give",
             Subject.of(s.arch(), end.get()));
-      } else if (beyond.stream().noneMatch(r -> r.distance() >= least)) {
+      } else if (beyond.stream().noneMatch(r -> r.distance() >= least)
+          && !IndirectSite.all(s, facts.get()).isEmpty()) {
         alone(s, plate.get(), subject, facts.get(), on);
         return;
       } else {

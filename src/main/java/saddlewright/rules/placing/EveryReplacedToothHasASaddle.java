@@ -31,6 +31,9 @@ public final class EveryReplacedToothHasASaddle implements Rule {
 
   @Override
   public void weigh(Situation s, Judging on) {
+    if (s.chart().standing().isEmpty()) {
+      return; // A complete denture takes no saddles on a framework.
+    }
     Tooth first = null;
     Tooth last = null;
     for (Tooth t : Tooth.in(s.arch())) {

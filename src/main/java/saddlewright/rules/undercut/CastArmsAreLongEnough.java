@@ -21,6 +21,7 @@ import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.WroughtArm;
 
 /** A short cast arm is too stiff to spring: it bends for good or hurts its tooth. */
 public final class CastArmsAreLongEnough implements Rule {
@@ -59,15 +60,22 @@ public final class CastArmsAreLongEnough implements Rule {
         continue;
       }
       boolean tooShort = length < least - Clearance.MEASURING_ERROR_MM;
+      boolean molar = c.tooth().isMolar();
+      WroughtArm wrought = WroughtArm.of(s, c);
       Draft d =
           on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
               .fact("short cast arm of the " + Naming.of(c))
               .measured(Amount.mm(length), Amount.atLeastMm(tooShort ? least : good))
-              .weighing(tooShort ? Severity.MUST : Severity.SHOULD)
-              .remedy("Make the arm wrought", new DesignEdit.Change(ReshapedClasp.wrought(c)));
-      if (!c.tooth().isMolar() && c.tip().face() == Face.BUCCAL) {
+              .weighing(tooShort ? Severity.MUST : molar ? Severity.CONSIDER : Severity.SHOULD);
+      if (!wrought.needsAnotherUndercut()) {
+        d.remedy(wrought.label(), wrought.edit());
+      }
+      if (!molar && c.tip().face() == Face.BUCCAL) {
         d.remedy(
             "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, c.origin())));
+      }
+      if (wrought.needsAnotherUndercut() && (tooShort || !molar)) {
+        d.remedy(wrought.label(), wrought.edit());
       }
       d.done();
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import saddlewright.design.Clasp;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.geometry.Point;
@@ -18,13 +17,13 @@ import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
-import saddlewright.rules.ReshapedClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
 import saddlewright.rules.StandingClasps;
 import saddlewright.rules.TerminalAbutment;
+import saddlewright.rules.WroughtArm;
 
 /** In front of the axis about which a saddle sinks, a tip is pulled up into its undercut. */
 public final class TipsAheadOfTheAxisAreWrought implements Rule {
@@ -71,7 +70,7 @@ public final class TipsAheadOfTheAxisAreWrought implements Rule {
             .measured(
                 "cast " + Naming.of(c) + ", " + Amount.mm(ahead) + " in front of the axis",
                 "a wrought arm there")
-            .remedy("Make the arm wrought", new DesignEdit.Change(ReshapedClasp.wrought(c)))
+            .remedy(WroughtArm.of(s, c).label(), WroughtArm.of(s, c).edit())
             .done();
       }
     }
