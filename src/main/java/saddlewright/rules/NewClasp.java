@@ -5,6 +5,7 @@ import saddlewright.dentition.Tooth;
 import saddlewright.dentition.Zone;
 import saddlewright.design.ClaspUnit;
 import saddlewright.design.DesignEdit;
+import saddlewright.design.Rest;
 
 /** The edits that give a tooth a clasp in an undercut that the survey found. */
 public final class NewClasp {
@@ -23,8 +24,12 @@ public final class NewClasp {
     if (!s.chart().stands(tooth) || !StandingClasps.on(s, tooth).isEmpty()) {
       return Optional.empty();
     }
+    boolean rested = s.design().stream(Rest.class).anyMatch(r -> r.tooth() == tooth);
     for (Zone zone : SurveyedTooth.of(s, tooth).undercut()) {
       for (ClaspUnit unit : ClaspUnit.reaching(s.chart(), s.design(), tooth, zone)) {
+        if (unit == ClaspUnit.EMBRASURE_PAIR && rested) {
+          continue; // Its rest carries an arm already; no second tooth need be clasped.
+        }
         return unit.on(s.chart(), s.design(), tooth, zone).edit();
       }
     }

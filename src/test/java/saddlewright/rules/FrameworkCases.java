@@ -51,6 +51,12 @@ final class FrameworkCases {
                 Severity.SHOULD,
                 "Palatal strap: its border lies close to the gingival margins (# mm"
                     + " against at least 6 mm)")
+            .fires(
+                "a bar at the usual 3 mm, in a school that asks for 4 (notes after McCracken)",
+                Designs.lowerClassOne().judgedBy(Profile.NORTH_AMERICAN_TEACHING),
+                Severity.SHOULD,
+                "Lingual bar: its border lies close to the gingival margins (# mm"
+                    + " against at least 4 mm)")
             .quiet("a bar at its usual clearance", Designs.lowerClassOne())
             .quiet("a strap at its usual clearance", Designs.upperClassThree()),
         RuleCase.of(new DenturesAreNotOneSided())

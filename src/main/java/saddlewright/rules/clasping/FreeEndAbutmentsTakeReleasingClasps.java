@@ -1,16 +1,14 @@
 package saddlewright.rules.clasping;
 
-import saddlewright.dentition.Face;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspForm;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
+import saddlewright.rules.BarInstead;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
-import saddlewright.rules.ReshapedClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
@@ -62,10 +60,7 @@ public final class FreeEndAbutmentsTakeReleasingClasps implements Rule {
         on.finding(c.tooth().toString(), Subject.of(s.arch(), c))
             .fact("a stiff clasp beside a free-end saddle twists its tooth as the saddle sinks")
             .measured("cast " + Naming.of(c), "an RPI or RPA set, a wrought arm or a T-bar");
-    if (c.tip().face() == Face.BUCCAL) {
-      d.remedy(
-          "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, a.facing())));
-    }
+    BarInstead.of(s, c).ifPresent(e -> d.remedy("Approach from below", e));
     d.remedy(WroughtArm.of(s, c).label(), WroughtArm.of(s, c).edit());
     d.done();
   }

@@ -1,12 +1,11 @@
 package saddlewright.rules.clasping;
 
-import saddlewright.dentition.Face;
 import saddlewright.dentition.ToothNames;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspMaterial;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.layout.Measure;
+import saddlewright.rules.BarInstead;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
 import saddlewright.rules.Draft;
@@ -14,7 +13,6 @@ import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
-import saddlewright.rules.ReshapedClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
@@ -65,10 +63,7 @@ public final class SingleRootedTeethTakeArmsFromBelow implements Rule {
       if (!wrought.needsAnotherUndercut()) {
         d.remedy(wrought.label(), wrought.edit());
       }
-      if (c.tip().face() == Face.BUCCAL) {
-        d.remedy(
-            "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, c.origin())));
-      }
+      BarInstead.of(s, c).ifPresent(e -> d.remedy("Approach from below", e));
       if (wrought.needsAnotherUndercut()) {
         d.remedy(wrought.label(), wrought.edit());
       }

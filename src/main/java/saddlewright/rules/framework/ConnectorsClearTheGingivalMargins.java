@@ -3,6 +3,7 @@ package saddlewright.rules.framework;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import saddlewright.dentition.Arch;
+import saddlewright.design.ConnectorForm;
 import saddlewright.layout.Measure;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
@@ -36,7 +37,8 @@ public final class ConnectorsClearTheGingivalMargins implements Rule {
   public void weigh(Situation s, Judging on) {
     boolean upper = s.arch() == Arch.UPPER;
     double good = s.profile().limit(upper ? Quantity.UPPER_BORDER : Quantity.LOWER_BORDER);
-    double least = s.profile().limit(upper ? Quantity.UPPER_BORDER_LEAST : Quantity.LOWER_BORDER);
+    // Below this a border strips the gum in either jaw; a school may ask for more.
+    double least = Math.min(good, s.profile().limit(Quantity.UPPER_BORDER_LEAST));
     for (LaidConnector c : LaidConnector.all(s)) {
       OptionalDouble clear = c.measure(Measure.MARGIN_CLEARANCE);
       if (clear.isEmpty()) {
@@ -50,7 +52,11 @@ public final class ConnectorsClearTheGingivalMargins implements Rule {
                 .measured(
                     Amount.mm(clear.getAsDouble()), Amount.atLeastMm(stripping ? least : good))
                 .weighing(stripping ? Severity.MUST : Severity.SHOULD);
-        if (c.connector().shape().clearance().filter(v -> v < good).isPresent()) {
+        if (!upper && !c.is(ConnectorForm.LABIAL_BAR)) {
+          d.remedy(
+              "Set it " + Amount.mm(good) + " clear of the gums",
+              c.shaped(c.connector().shape().withClearance(Optional.of(good))));
+        } else if (c.connector().shape().clearance().filter(v -> v < good).isPresent()) {
           d.remedy(
               "Return to the usual clearance",
               c.shaped(c.connector().shape().withClearance(Optional.empty())));

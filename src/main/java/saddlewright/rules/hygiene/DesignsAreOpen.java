@@ -41,7 +41,9 @@ public final class DesignsAreOpen implements Rule {
           .done();
     } else {
       on.upheld(
-          "crosses the gums with " + Amount.of(struts.size(), "minor connector") + " only",
+          struts.isEmpty()
+              ? "crosses the gums by no minor connector"
+              : "crosses the gums with " + Amount.of(struts.size(), "minor connector") + " only",
           Subject.of(s.arch()));
     }
   }

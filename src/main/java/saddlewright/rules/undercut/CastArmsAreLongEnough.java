@@ -1,14 +1,13 @@
 package saddlewright.rules.undercut;
 
 import java.util.OptionalDouble;
-import saddlewright.dentition.Face;
 import saddlewright.design.Clasp;
 import saddlewright.design.ClaspMaterial;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
 import saddlewright.rules.Amount;
+import saddlewright.rules.BarInstead;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Clearance;
 import saddlewright.rules.Draft;
@@ -16,7 +15,6 @@ import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Quantity;
-import saddlewright.rules.ReshapedClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
@@ -70,9 +68,8 @@ public final class CastArmsAreLongEnough implements Rule {
       if (!wrought.needsAnotherUndercut()) {
         d.remedy(wrought.label(), wrought.edit());
       }
-      if (!molar && c.tip().face() == Face.BUCCAL) {
-        d.remedy(
-            "Approach from below", new DesignEdit.Change(ReshapedClasp.fromBelow(c, c.origin())));
+      if (!molar) {
+        BarInstead.of(s, c).ifPresent(e -> d.remedy("Approach from below", e));
       }
       if (wrought.needsAnotherUndercut() && (tooShort || !molar)) {
         d.remedy(wrought.label(), wrought.edit());
