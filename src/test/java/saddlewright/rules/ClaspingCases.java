@@ -301,6 +301,9 @@ final class ClaspingCases {
                 Severity.SHOULD,
                 "35: a lingual arm keeps the set of the I-bar on 35 from letting go"
                     + " (lingual arm against rest, plate and I-bar alone)")
+            .quiet(
+                "no rest at all is told once, as an unrested clasp",
+                Designs.lowerClassOne().without(Rest.class, 35))
             .quiet("complete", Designs.lowerClassOne())
             .quiet(
                 "half a T is no RPI set",

@@ -203,6 +203,15 @@ final class IndirectCases {
                 Designs.lowerClassOne(),
                 "holds down the axis about which the saddles could lift")
             .quiet("two clasps", Designs.lowerClassOne())
+            .quiet(
+                "a single tooth is left, which can bear but one",
+                Designs.upper()
+                    .missing(17, 16, 15, 14, 13, 12, 11, 21, 22, 24, 25, 26, 27)
+                    .notReplaced(18, 28)
+                    .saddle(17, 22)
+                    .saddle(24, 27)
+                    .rest(23, RestSite.CINGULUM)
+                    .clasp(23, ClaspForm.COMBINATION, Zone.MESIOBUCCAL, End.DISTAL))
             .quiet("tooth-borne", Designs.upperClassThree().without(Clasp.class)),
         RuleCase.of(new LeverRatiosAreFavourable())
             .fires(

@@ -12,6 +12,7 @@ import saddlewright.design.ClaspForm;
 import saddlewright.design.ClaspMaterial;
 import saddlewright.design.Rest;
 import saddlewright.rules.clasping.RpiSetsAreComplete;
+import saddlewright.rules.indirect.IndirectRetentionHasTwoClasps;
 import saddlewright.rules.undercut.CastArmsAreLongEnough;
 import saddlewright.rules.undercut.UndercutsSuitTheMaterial;
 
@@ -66,6 +67,15 @@ class RemediesGoTogetherTest {
     Situation after = taken(d, offered(d).get(0));
     assertThat(after.design().all(Clasp.class)).anyMatch(c -> c.form() == ClaspForm.I_BAR);
     assertThat(new RpiSetsAreComplete().judge(after).findings()).isEmpty();
+  }
+
+  @Test
+  void the_clasp_that_an_axis_lacks_is_offered_on_the_bare_terminal_abutment() {
+    Designs d = Designs.lowerClassOne().without(Clasp.class, 45);
+    Rule axis = new IndirectRetentionHasTwoClasps();
+    Remedy first = axis.judge(d.situation()).findings().get(0).remedies().get(0);
+    assertThat(first.label()).isEqualTo("Clasp 45");
+    assertThat(axis.judge(taken(d, first)).findings()).isEmpty();
   }
 
   @Test

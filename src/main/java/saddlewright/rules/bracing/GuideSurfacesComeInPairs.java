@@ -43,6 +43,10 @@ public final class GuideSurfacesComeInPairs implements Rule {
     if (!rested || AreaSupport.all(s).stream().allMatch(a -> a.ends().isEmpty())) {
       return;
     }
+    if (s.chart().standing().size() < PAIR) {
+      on.judged(); // The lone tooth is a finding of its own.
+      return;
+    }
     List<GuideSurface> guides = GuideSurface.all(s);
     long teeth = guides.stream().map(GuideSurface::tooth).distinct().count();
     if (teeth >= PAIR) {

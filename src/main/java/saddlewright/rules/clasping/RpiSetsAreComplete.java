@@ -12,6 +12,7 @@ import saddlewright.design.ClaspForm;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.ReciprocalArm;
+import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Judging;
@@ -73,7 +74,10 @@ public final class RpiSetsAreComplete implements Rule {
         s.design().stream(ReciprocalArm.class)
             .filter(r -> r.tooth() == t && r.face() == Face.LINGUAL)
             .findFirst();
-    if (!wanting.isEmpty()) {
+    boolean bare = s.design().stream(Rest.class).noneMatch(r -> r.tooth() == t);
+    if (bare && a.hasGuidePlate(s)) {
+      on.judged(); // A clasped tooth without any rest is a finding of its own.
+    } else if (!wanting.isEmpty()) {
       arm.ifPresent(r -> edits.add(new DesignEdit.Remove(r.id())));
       on.finding(t.toString(), Subject.of(s.arch(), c))
           .fact("the set of the " + Naming.of(c) + " is not complete")

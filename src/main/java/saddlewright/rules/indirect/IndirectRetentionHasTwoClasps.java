@@ -5,12 +5,15 @@ import saddlewright.design.Clasp;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
 import saddlewright.rules.Claim;
+import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
+import saddlewright.rules.NewClasp;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.TerminalAbutment;
 
 /** An indirect retainer acts only while clasps hold the axis down. */
 public final class IndirectRetentionHasTwoClasps implements Rule {
@@ -37,6 +40,10 @@ public final class IndirectRetentionHasTwoClasps implements Rule {
     List<Clasp> clasps =
         s.design().stream(Clasp.class).filter(c -> s.chart().stands(c.tooth())).toList();
     long teeth = clasps.stream().map(Clasp::tooth).distinct().count();
+    if (s.chart().standing().size() < LEAST) {
+      on.judged(); // That a single tooth cannot hold a denture is a finding of its own.
+      return;
+    }
     if (teeth >= LEAST) {
       clasps.forEach(
           c ->
@@ -45,9 +52,15 @@ public final class IndirectRetentionHasTwoClasps implements Rule {
                   Subject.of(s.arch(), c)));
       return;
     }
-    on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
-        .fact("too few clasps to hold the axis about which its saddles lift")
-        .measured(Amount.of(teeth, "clasp"), "at least " + Amount.of(LEAST, "clasp"))
-        .done();
+    Draft d =
+        on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
+            .fact("too few clasps to hold the axis about which its saddles lift")
+            .measured(Amount.of(teeth, "clasp"), "at least " + Amount.of(LEAST, "clasp"));
+    if (teeth == LEAST - 1) {
+      for (TerminalAbutment a : TerminalAbutment.all(s)) {
+        NewClasp.edit(s, a.tooth()).ifPresent(e -> d.remedy(NewClasp.label(a.tooth()), e));
+      }
+    }
+    d.done();
   }
 }

@@ -43,6 +43,10 @@ public final class ClassOneDenturesHaveTwoClasps implements Rule {
     if (s.classification().kennedy() != KennedyClass.I || clasps.isEmpty()) {
       return;
     }
+    if (s.chart().standing().size() == 1) {
+      on.judged(); // The lone tooth is a finding of its own.
+      return;
+    }
     List<TerminalAbutment> abutments = TerminalAbutment.all(s);
     List<Clasp> extra =
         clasps.stream()
