@@ -25,11 +25,16 @@ import saddlewright.geometry.Point;
  */
 public final class ArchForm {
   private static final double LABEL_OUTSIDE_SULCUS = 2;
+
+  /** How far lingual of the contact a line angle lies, in degrees of the crown. */
+  private static final double LINE_ANGLE = 25;
+
   private static final double LABEL_WIDER = 0.7;
 
   private final ArchChart chart;
   private final Map<Tooth, PlacedTooth> teeth;
   private final Once<Path> lingualMargin = new Once<>(() -> GingivalMargin.of(this, Face.LINGUAL));
+  private final Once<Map<Tooth, Path>> lingualMargins = new Once<>(this::lingualMarginsOfTeeth);
   private final Once<Path> buccalMargin = new Once<>(() -> GingivalMargin.of(this, Face.BUCCAL));
   private final Once<Path> buccalSulcus = new Once<>(() -> Sulci.buccal(this));
   private final Once<Path> lingualSulcus = new Once<>(() -> Sulci.lingual(this));
@@ -74,6 +79,22 @@ public final class ArchForm {
   /** Gingival margin along the inner faces of the teeth, and the inner border of bare ridges. */
   public Path lingualMargin() {
     return lingualMargin.get();
+  }
+
+  /** The part of it that belongs to one place, from line angle to line angle. */
+  public Path lingualMargin(Tooth tooth) {
+    return lingualMargins.get().get(tooth);
+  }
+
+  private Map<Tooth, Path> lingualMarginsOfTeeth() {
+    Path margin = lingualMargin();
+    Map<Tooth, Path> out = new EnumMap<>(Tooth.class);
+    for (PlacedTooth t : teeth.values()) {
+      double a = margin.arcNearest(t.rim(-LINE_ANGLE));
+      double b = margin.arcNearest(t.rim(180 + LINE_ANGLE));
+      out.put(t.tooth(), margin.between(Math.min(a, b), Math.max(a, b)));
+    }
+    return out;
   }
 
   /** Gingival margin along the outer faces of the teeth, and the outer border of bare ridges. */

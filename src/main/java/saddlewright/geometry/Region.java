@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -28,6 +29,9 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 public final class Region {
   private static final GeometryFactory FACTORY = new GeometryFactory();
   public static final Region EMPTY = new Region(FACTORY.createPolygon());
+
+  /** Corners that are tried before the boundaries are searched. */
+  private static final int SOME = 24;
 
   private final Geometry shape;
   // Built when first needed; a second thread would only build an equal one.
@@ -128,6 +132,10 @@ public final class Region {
     if (isEmpty() || other.isEmpty()) {
       return false;
     }
+    // Bodies that are joined mostly overlap, which a few of their corners tell without an index.
+    if (holdsSomeCornerOf(other) || other.holdsSomeCornerOf(this)) {
+      return true;
+    }
     // The index knows boundaries only, so that one region inside the other is asked for besides.
     return facets().isWithinDistance(other.shape, distance)
         || holdsCornerOf(other)
@@ -141,6 +149,22 @@ public final class Region {
       facets = f;
     }
     return f;
+  }
+
+  private boolean holdsSomeCornerOf(Region other) {
+    if (!(other.shape instanceof Polygon p)) {
+      return false;
+    }
+    CoordinateSequence ring = p.getExteriorRing().getCoordinateSequence();
+    var box = shape.getEnvelopeInternal();
+    int stride = Math.max(1, ring.size() / SOME);
+    for (int i = 0; i < ring.size(); i += stride) {
+      Coordinate c = ring.getCoordinate(i);
+      if (box.contains(c) && SimplePointInAreaLocator.locate(c, shape) != Location.EXTERIOR) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean holdsCornerOf(Region other) {

@@ -32,9 +32,6 @@ public final class GumCover {
 
   private static final double STEP = 0.75;
 
-  /** Half the angle, in degrees, by which a line angle lies lingual of the contact. */
-  private static final double LINE_ANGLE = 25;
-
   private final Map<Tooth, Double> lengths;
   private final Map<Tooth, Double> shares;
   private final Map<Tooth, Map<ComponentId, Double>> parts;
@@ -60,7 +57,7 @@ public final class GumCover {
     Map<Tooth, Map<ComponentId, Double>> parts = new EnumMap<>(Tooth.class);
     for (PlacedTooth t : form.teeth()) {
       if (form.chart().stands(t.tooth())) {
-        Path margin = margin(form, t);
+        Path margin = form.lingualMargin(t.tooth());
         List<Point> points = margin.sampled(STEP);
         lengths.put(t.tooth(), margin.length());
         Map<ComponentId, Double> by = new HashMap<>();
@@ -77,13 +74,6 @@ public final class GumCover {
         || l.component() instanceof MinorConnector
         || l.component() instanceof GuidePlate
         || l.component() instanceof MajorConnector m && m.form() != ConnectorForm.DENTAL_BAR;
-  }
-
-  private static Path margin(ArchForm form, PlacedTooth t) {
-    Path margin = form.lingualMargin();
-    double a = margin.arcNearest(t.rim(-LINE_ANGLE));
-    double b = margin.arcNearest(t.rim(180 + LINE_ANGLE));
-    return margin.between(Math.min(a, b), Math.max(a, b));
   }
 
   private static double share(

@@ -1,6 +1,7 @@
 package saddlewright.rules;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** A number in words, with its unit, as findings show it. */
 public final class Amount {
@@ -9,9 +10,11 @@ public final class Amount {
   /** Such as "2.1 mm"; hundredths only where they matter. */
   public static String mm(double value) {
     double tenths = value * 10;
-    String pattern =
-        Math.abs(tenths - Math.rint(tenths)) > 0.2 && value < 1 ? "%.2f mm" : "%.1f mm";
-    String s = String.format(Locale.ROOT, pattern, value);
+    boolean hundredths = Math.abs(tenths - Math.rint(tenths)) > 0.2 && value < 1;
+    // Findings are written thousands of times; a format string would be parsed each time.
+    String s =
+        BigDecimal.valueOf(value).setScale(hundredths ? 2 : 1, RoundingMode.HALF_UP).toPlainString()
+            + " mm";
     return s.endsWith(".0 mm") ? s.replace(".0 mm", " mm") : s;
   }
 

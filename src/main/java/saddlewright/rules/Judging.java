@@ -34,8 +34,7 @@ public final class Judging {
     return new Draft(claim, name, subjects, this::add);
   }
 
-  /** Adds a finding that was written elsewhere. */
-  public void add(Finding finding) {
+  private void add(Finding finding) {
     applies = true;
     findings.add(finding.weighing(profile.severity(claim, finding.severity())));
   }

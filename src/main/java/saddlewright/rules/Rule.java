@@ -1,8 +1,5 @@
 package saddlewright.rules;
 
-import java.util.List;
-import saddlewright.design.Subject;
-
 /** One claim about a sound design. */
 public interface Rule {
   /** The claim with its id, severity and source. */
@@ -43,10 +40,5 @@ public interface Rule {
   /** Whether no waiver can answer its findings. */
   default boolean isHardStop() {
     return false;
-  }
-
-  /** Begins a finding that is handed on by the rule itself. */
-  default Draft finding(String name, Subject... subjects) {
-    return new Draft(stated(), name, List.of(subjects), f -> {});
   }
 }
