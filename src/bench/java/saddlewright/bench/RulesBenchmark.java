@@ -10,6 +10,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.chart.ArchChart;
+import saddlewright.design.ArchDesign;
 import saddlewright.rules.Profile;
 import saddlewright.rules.Report;
 import saddlewright.rules.Situation;
@@ -24,19 +26,31 @@ public class RulesBenchmark {
     public String name;
 
     private Case subject;
+    private Situation bareUpper;
+    private Situation bareLower;
     private Situation upper;
     private Situation lower;
 
     @Setup(Level.Trial)
     public void load() throws Exception {
       subject = CaseStore.load(Path.of("demo-cases", name + ".json"));
+      bareUpper = bare(subject.upperChart(), subject.lowerChart());
+      bareLower = bare(subject.lowerChart(), subject.upperChart());
     }
 
+    private static Situation bare(ArchChart chart, ArchChart opposing) {
+      return Situation.of(chart, opposing, ArchDesign.empty(chart.arch()), Profile.UK_TEACHING);
+    }
+
+    /** As after an edit of the design: the arch form is kept, everything else is laid anew. */
     @Setup(Level.Invocation)
     public void lay() {
-      Profile p = Profile.UK_TEACHING;
-      upper = Situation.of(subject.upperChart(), subject.lowerChart(), subject.upperDesign(), p);
-      lower = Situation.of(subject.lowerChart(), subject.upperChart(), subject.lowerDesign(), p);
+      upper = laid(bareUpper, subject.upperDesign());
+      lower = laid(bareLower, subject.lowerDesign());
+    }
+
+    private static Situation laid(Situation bare, ArchDesign design) {
+      return bare.next(bare.chart(), bare.opposing(), design, bare.profile());
     }
   }
 
