@@ -160,6 +160,11 @@ final class BracingCases {
                     .without(MajorConnector.class)
                     .connector(ConnectorForm.LINGUAL_PLATE, 45, 35),
                 "steadies 35 all the way while the tip of its clasp passes the bulge")
+            .quiet(
+                "the survey found no undercut for the tips",
+                Designs.upperClassThree()
+                    .undercut(16, Zone.DISTOBUCCAL, 0, 0)
+                    .undercut(26, Zone.DISTOBUCCAL, 0, 0))
             .quiet("nothing reciprocates at all", Designs.upperClassThree().without(Clasp.class)),
         RuleCase.of(new ShortCrownsAreReciprocatedByPlates())
             .fires(

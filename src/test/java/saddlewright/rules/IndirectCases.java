@@ -258,6 +258,21 @@ final class IndirectCases {
                     + " not marked as one (0 marked, nearest fit rest # mm beyond against 1"
                     + " indirect retainer)")
             .fires(
+                "an unmarked rest on the farthest sound tooth, though close",
+                Designs.lower()
+                    .missing(35, 36, 37, 45, 46, 47)
+                    .saddle(35, 37)
+                    .saddle(45, 47)
+                    .rpi(34)
+                    .rpi(44)
+                    .rest(33, RestSite.CINGULUM)
+                    .rest(43, RestSite.CINGULUM)
+                    .connector(ConnectorForm.LINGUAL_BAR, 44, 34),
+                Severity.CONSIDER,
+                "Saddle 35–37: a rest beyond the clasp axis can serve as indirect retainer but is"
+                    + " not marked as one (0 marked, nearest fit rest # mm beyond against 1"
+                    + " indirect retainer)")
+            .fires(
                 "the canines are the last teeth",
                 lastCanines(),
                 Severity.SHOULD,

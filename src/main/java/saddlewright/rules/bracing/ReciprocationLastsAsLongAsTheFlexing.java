@@ -65,6 +65,10 @@ public final class ReciprocationLastsAsLongAsTheFlexing implements Rule {
     }
     Optional<Undercut> undercut =
         Optional.ofNullable(s.chart().tooth(c.tooth()).undercuts().get(c.tip()));
+    if (undercut.filter(u -> u.depth() <= 0).isPresent()) {
+      on.judged(); // Where nothing holds the tip, nothing flexes; that is a finding of its own.
+      return;
+    }
     if (undercut.flatMap(Undercut::height).isEmpty()) {
       on.unanswered(ChartField.undercutHeight(c.tooth(), c.tip()), clasp);
       return;

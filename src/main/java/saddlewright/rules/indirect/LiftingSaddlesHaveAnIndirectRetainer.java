@@ -50,6 +50,9 @@ public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
     }
   }
 
+  /** Sites that differ by less than this, in mm, serve alike. */
+  private static final double SAME_PLACE_MM = 0.5;
+
   private static void unserved(Situation s, LiftingSaddle x, Judging on) {
     double least = s.profile().limit(Quantity.INDIRECT_DISTANCE);
     double best =
@@ -57,8 +60,10 @@ public final class LiftingSaddlesHaveAnIndirectRetainer implements Rule {
             .mapToDouble(IndirectRetention.Reach::distance)
             .max()
             .orElse(Double.NEGATIVE_INFINITY);
-    boolean served = best >= least;
     List<IndirectSite> sites = IndirectSite.best(s, x.facts());
+    boolean bestThereIs =
+        best > 0 && sites.stream().allMatch(site -> site.distance() <= best + SAME_PLACE_MM);
+    boolean served = best >= least || bestThereIs;
     if (!served && sites.isEmpty() && isPalateAlone(s)) {
       s.design()
           .majorConnector()
