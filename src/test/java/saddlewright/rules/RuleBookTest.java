@@ -94,9 +94,43 @@ class RuleBookTest {
 
   @Test
   void every_limit_has_a_source() {
-    for (Quantity q : Quantity.values()) {
-      assertThat(Profile.UK_TEACHING.source(q).citation()).as(q.words()).isNotBlank();
+    for (Profile p : Profile.BUILT_IN) {
+      for (Quantity q : Quantity.values()) {
+        assertThat(p.source(q).citation()).as(q.words()).isNotBlank();
+      }
     }
+  }
+
+  @Test
+  void every_rule_that_a_school_weighs_otherwise_is_in_the_book() {
+    for (Profile p : Profile.BUILT_IN) {
+      assertThat(p.weights().keySet())
+          .allSatisfy(id -> assertThat(RuleBook.find(id)).as(id).isPresent());
+    }
+  }
+
+  @Test
+  void former_ids_lead_to_rules_of_today() {
+    RuleBook.FORMER_IDS.forEach(
+        (old, now) -> {
+          assertThat(RuleBook.rules()).extracting(Rule::id).contains(now).doesNotContain(old);
+        });
+  }
+
+  @Test
+  void the_book_is_as_full_as_it_says() {
+    long withRemedies =
+        RuleCasesTest.all().stream()
+            .filter(
+                c ->
+                    c.firing().values().stream()
+                        .anyMatch(
+                            f ->
+                                c.rule().judge(f.situation()).findings().stream()
+                                    .anyMatch(x -> !x.remedies().isEmpty())))
+            .count();
+    assertThat(RuleBook.rules()).hasSizeGreaterThanOrEqualTo(100);
+    assertThat(withRemedies).isGreaterThanOrEqualTo(40);
   }
 
   private interface Check {
