@@ -191,7 +191,10 @@ public final class Region {
 
   /** The parts of a path that lie inside this region, in the order of travel. */
   public List<Path> inside(Path path) {
-    return lines(shape.intersection(line(path)));
+    LineString line = line(path);
+    return shape.getEnvelopeInternal().intersects(line.getEnvelopeInternal())
+        ? lines(shape.intersection(line))
+        : List.of();
   }
 
   /** The parts of a path that lie outside this region, in the order of travel. */

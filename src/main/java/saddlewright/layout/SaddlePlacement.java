@@ -184,7 +184,7 @@ final class SaddlePlacement {
     Region out = body;
     for (PlacedTooth t : ground.form().teeth()) {
       if (ground.chart().stands(t.tooth()) && t.outline().box().overlaps(body.box())) {
-        out = out.minus(t.outline().toRegion().grown(OFF_CROWN));
+        out = out.minus(t.region().grown(OFF_CROWN));
       }
     }
     // What is left of slivers beyond a crown is no part of a saddle.
