@@ -171,6 +171,10 @@ public final class Designs {
         teeth, f -> f.withStatus(ToothStatus.TO_BE_EXTRACTED).withGap(GapDecision.REPLACED));
   }
 
+  public Designs implant(int... teeth) {
+    return chart(teeth, f -> f.withStatus(ToothStatus.IMPLANT).withGap(GapDecision.REPLACED));
+  }
+
   public Designs standing(int... teeth) {
     return chart(teeth, f -> ToothFindings.STANDING);
   }

@@ -69,6 +69,11 @@ final class PlacingCases {
                 Designs.lowerClassOne().without(Saddle.class, 36).saddle(36, 36),
                 "37: to be replaced, but no saddle lies there (0 of 1 on a saddle against all on a"
                     + " saddle)")
+            .fires(
+                "an implant of which the chart does not say what it bears",
+                Designs.lower().implant(46),
+                "46: to be replaced, but no saddle lies there; chart an implant that bears a crown"
+                    + " of its own as not replaced (0 of 1 on a saddle against all on a saddle)")
             .quiet("both areas have saddles", Designs.lowerClassOne())
             .quiet("lost but not replaced", Designs.lower().notReplaced(37, 47))
             .quiet(

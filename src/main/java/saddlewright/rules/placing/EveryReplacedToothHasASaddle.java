@@ -1,6 +1,7 @@
 package saddlewright.rules.placing;
 
 import java.util.List;
+import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Span;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.DesignEdit;
@@ -58,11 +59,18 @@ public final class EveryReplacedToothHasASaddle implements Rule {
 
   private static void find(Situation s, Span run, Judging on) {
     on.finding(run.toString(), Subject.of(run))
-        .fact("to be replaced, but no saddle lies there")
+        .fact(fact(s, run))
         .measured("0 of " + run.size() + " on a saddle", "all on a saddle")
         .remedy(
             "Place a saddle " + run,
             new DesignEdit.Place(Saddle.of(s.design().freshId("saddle"), run)))
         .done();
+  }
+
+  private static String fact(Situation s, Span run) {
+    boolean implant =
+        run.teeth().stream().anyMatch(t -> s.chart().tooth(t).status() == ToothStatus.IMPLANT);
+    return "to be replaced, but no saddle lies there"
+        + (implant ? "; chart an implant that bears a crown of its own as not replaced" : "");
   }
 }
