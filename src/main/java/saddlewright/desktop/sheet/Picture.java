@@ -10,11 +10,14 @@ import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Mark;
 import saddlewright.drawing.Palette;
+import saddlewright.geometry.Box;
 import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
 
 /** A drawing of one arch as an illustration. */
 public final class Picture {
+  private static final double MARGIN_MM = 3;
+
   private Picture() {}
 
   /** The arch, as on the sheet, at a width in pixels. */
@@ -28,13 +31,14 @@ public final class Picture {
     for (Mark m : page.marks()) {
       marks.getChildren().add(maker.of(m));
     }
-    double scale = width / page.bounds().width();
+    // Words at the edge of the arch reach beyond the middle of their line.
+    Box frame = page.bounds().grown(MARGIN_MM);
+    double scale = width / frame.width();
     marks
         .getTransforms()
-        .addAll(
-            new Scale(scale, scale), new Translate(-page.bounds().minX(), -page.bounds().minY()));
+        .addAll(new Scale(scale, scale), new Translate(-frame.minX(), -frame.minY()));
     Pane pane = new Pane(marks);
-    double height = page.bounds().height() * scale;
+    double height = frame.height() * scale;
     pane.setMinSize(width, height);
     pane.setPrefSize(width, height);
     pane.setMaxSize(width, height);
