@@ -8,6 +8,7 @@ import saddlewright.dentition.Arch;
 import saddlewright.rules.Finding;
 import saddlewright.rules.OpenQuestion;
 import saddlewright.rules.Report;
+import saddlewright.rules.Sentence;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Tally;
 
@@ -58,10 +59,8 @@ final class CheckText {
   /** What could not be judged: unanswered is not passed. */
   private static void questions(Report report, StringBuilder out) {
     for (OpenQuestion q : report.questions()) {
-      String sentence = q.sentence();
       out.append("?        ")
-          .append(sentence.substring(0, 1).toUpperCase(Locale.ROOT))
-          .append(sentence.substring(1))
+          .append(Sentence.capital(q.sentence()))
           .append(" [")
           .append(q.field().arch().code())
           .append(", ")

@@ -58,7 +58,7 @@ final class ProfilesCommand implements Callable<Integer> {
       if (!d.reason().isEmpty()) {
         text.append("    because ").append(d.reason()).append('\n');
       }
-      text.append("    ").append(RuleText.source(d.source())).append('\n');
+      text.append("    ").append(d.source().words()).append('\n');
     }
     return text.toString();
   }

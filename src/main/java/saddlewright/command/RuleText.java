@@ -6,7 +6,6 @@ import saddlewright.rules.Rule;
 import saddlewright.rules.RuleBook;
 import saddlewright.rules.RuleGroup;
 import saddlewright.rules.RulePage;
-import saddlewright.rules.Source;
 import saddlewright.rules.Weighting;
 
 /** The rule book as text for people. */
@@ -38,7 +37,7 @@ final class RuleText {
     StringBuilder out = new StringBuilder();
     out.append(r.id()).append("\n\n").append(wrapped(r.claim(), "")).append('\n');
     out.append(RuleGroup.of(r).title()).append(". ").append(weightInWords(r, school));
-    out.append("\nSource: ").append(source(r.source())).append('\n');
+    out.append("\nSource: ").append(r.source().words()).append('\n');
     for (RulePage.Section s : RulePage.of(r).sections()) {
       out.append('\n').append(s.title()).append('\n');
       s.paragraphs().forEach(p -> out.append(wrapped(p, "  ")));
@@ -61,15 +60,10 @@ final class RuleText {
     words.append(r.isHardStop() ? ". No waiver can answer it." : ".");
     Weighting w = school.weights().get(r.id());
     if (w != null) {
-      words.append("\nWeighed so by ").append(source(w.source()));
+      words.append("\nWeighed so by ").append(w.source().words());
       words.append(w.reason().isEmpty() ? "" : ": " + w.reason()).append('.');
     }
     return words.toString();
-  }
-
-  /** The citation with how far it was checked. */
-  static String source(Source s) {
-    return s.citation() + " (" + s.evidence().words() + ")";
   }
 
   /** The text in lines that a terminal holds, each behind the margin. */

@@ -4,6 +4,7 @@ import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
+import saddlewright.rules.Sentence;
 
 /** The words of the window, from its message file. */
 public final class Words {
@@ -44,6 +45,6 @@ public final class Words {
 
   /** The same with a capital at its beginning. */
   public static String capital(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    return Sentence.capital(text);
   }
 }

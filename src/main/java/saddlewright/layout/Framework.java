@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import saddlewright.archform.Once;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
@@ -31,15 +32,15 @@ public final class Framework {
   /** A plate on the tooth is run up to the seat of its rest over this gap, in mm. */
   private static final double RUN_UP_MM = 0.5;
 
-  private final List<Region> cast;
   private final Map<ComponentId, Laid> bodies;
   private final Set<ComponentId> joined;
 
   /** Found when first asked for, since most layouts are never asked. */
-  private Region metal;
+  private final Once<Region> metal;
 
   private Framework(List<Region> cast, Map<ComponentId, Laid> bodies, Set<ComponentId> joined) {
-    this.cast = List.copyOf(cast);
+    List<Region> parts = List.copyOf(cast);
+    this.metal = new Once<>(() -> Region.union(parts));
     this.bodies = bodies;
     this.joined = joined;
   }
@@ -110,11 +111,8 @@ public final class Framework {
   }
 
   /** All cast metal as one region. */
-  public synchronized Region metal() {
-    if (metal == null) {
-      metal = Region.union(cast);
-    }
-    return metal;
+  public Region metal() {
+    return metal.get();
   }
 
   /** Whether the component has a body and hangs together with the main part. */

@@ -39,6 +39,7 @@ import saddlewright.design.TissueStop;
 import saddlewright.design.UnknownComponent;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
+import saddlewright.rules.Sentence;
 import saddlewright.rules.Situation;
 
 /** Says what a component is, as a technician would read it; sizes come from the layout. */
@@ -122,7 +123,7 @@ final class ComponentWords implements ComponentVisitor<String> {
       name = "double " + site + " rest";
     }
     String role = rest.indirectRetainer() ? "indirect retainer: " : "";
-    return sentence(List.of(capital(role + name), TradeTerms.of(rest.seat())));
+    return sentence(List.of(Sentence.capital(role + name), TradeTerms.of(rest.seat())));
   }
 
   @Override
@@ -175,7 +176,7 @@ final class ComponentWords implements ComponentVisitor<String> {
 
   @Override
   public String guidePlate(GuidePlate plate) {
-    return sentence(List.of(capital(ToothNames.end(plate.end())) + " guide plate"));
+    return sentence(List.of(Sentence.capital(ToothNames.end(plate.end())) + " guide plate"));
   }
 
   @Override
@@ -187,13 +188,15 @@ final class ComponentWords implements ComponentVisitor<String> {
           case LINGUAL -> ToothNames.face(plane.tooth(), Face.LINGUAL);
         };
     return sentence(
-        List.of(capital(surface) + " guide plane", "prepared parallel to the path of insertion"));
+        List.of(
+            Sentence.capital(surface) + " guide plane",
+            "prepared parallel to the path of insertion"));
   }
 
   @Override
   public String plating(Plating plating) {
     String face = ToothNames.face(plating.span().first(), Face.LINGUAL);
-    return sentence(List.of(capital(face) + " plating", "scalloped upper edge"));
+    return sentence(List.of(Sentence.capital(face) + " plating", "scalloped upper edge"));
   }
 
   @Override
@@ -335,9 +338,5 @@ final class ComponentWords implements ComponentVisitor<String> {
 
   private static String sentence(List<String> parts) {
     return String.join(", ", parts) + ".";
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

@@ -13,6 +13,7 @@ import saddlewright.design.Subject;
 import saddlewright.rules.Credit;
 import saddlewright.rules.Naming;
 import saddlewright.rules.Report;
+import saddlewright.rules.Sentence;
 
 /**
  * The design's own argument: for each component of the schedule, what it does for the rules; then
@@ -50,7 +51,7 @@ public record Reasons(List<Line> lines) {
                   new Line(
                       OptionalInt.of(l.number()),
                       l.arch(),
-                      OneLine.of(capital(Naming.of(x))),
+                      OneLine.of(Sentence.capital(Naming.of(x))),
                       report.creditsOf(Subject.of(l.arch(), x)))));
     }
     report.credits().stream()
@@ -78,7 +79,7 @@ public record Reasons(List<Line> lines) {
     if (s instanceof Subject.OfArea a) {
       return "Gap " + a.span();
     }
-    return capital(s.arch().code()) + " denture";
+    return Sentence.capital(s.arch().code()) + " denture";
   }
 
   /** The lines of one arch. */
@@ -104,11 +105,5 @@ public record Reasons(List<Line> lines) {
       }
     }
     return out.toString();
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

@@ -37,11 +37,6 @@ public final class AreaPattern {
     return areas.stream().anyMatch(AreaPattern::isFront);
   }
 
-  /** Whether a premolar or molar is replaced. */
-  public boolean hasBack() {
-    return areas.stream().anyMatch(a -> a.replaced().stream().anyMatch(t -> !t.isAnterior()));
-  }
-
   /** Whether every area is bounded, there is one at least, and none takes in a front tooth. */
   public boolean isBoundedBehind() {
     return !areas.isEmpty() && !hasFreeEnd() && !hasFront();

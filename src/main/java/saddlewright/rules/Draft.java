@@ -2,7 +2,6 @@ package saddlewright.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
@@ -53,8 +52,7 @@ public final class Draft {
   /** Adds the finding to the verdict. */
   public Finding done() {
     String sentence =
-        name.substring(0, 1).toUpperCase(Locale.ROOT)
-            + name.substring(1)
+        Sentence.capital(name)
             + ": "
             + fact
             + " ("

@@ -26,6 +26,11 @@ public record Source(String citation, Evidence evidence) {
     }
   }
 
+  /** The citation with how far it was checked: "Eliason 1983 (read in the source)". */
+  public String words() {
+    return citation + " (" + evidence.words() + ")";
+  }
+
   public static Source read(String citation) {
     return new Source(citation, Evidence.READ);
   }

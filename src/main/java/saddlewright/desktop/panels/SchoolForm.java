@@ -58,7 +58,7 @@ final class SchoolForm {
         s -> change(q, new Threshold(here.value(), s, here.reason())),
         r -> change(q, here.because(r)));
     if (!here.equals(there)) {
-      form.words(Words.of("school.source-there", school.base().title(), words(there.source())));
+      form.words(Words.of("school.source-there", school.base().title(), there.source().words()));
       reset(() -> change(q, there));
     }
   }
@@ -112,7 +112,7 @@ final class SchoolForm {
                 x.reason(),
                 s -> change(r, new Weighting(x.severity(), s, x.reason())),
                 reason -> change(r, x.because(reason))));
-    form.fact(Words.of("school.rule-source"), words(r.source()));
+    form.fact(Words.of("school.rule-source"), r.source().words());
     if (!w.equals(Optional.ofNullable(school.base().weights().get(r.id())))) {
       reset(() -> apply(weightEdit(r), school.withBaseWeight(r.id())));
     }
@@ -174,10 +174,6 @@ final class SchoolForm {
 
   private void apply(String name, Profile changed) {
     table.apply(name, table.current().withProfile(changed));
-  }
-
-  private static String words(Source s) {
-    return s.citation() + " (" + s.evidence().words() + ")";
   }
 
   /** The fields that belong to the profile as a whole. */

@@ -25,6 +25,7 @@ import saddlewright.rules.Profile;
 import saddlewright.rules.Report;
 import saddlewright.rules.Rule;
 import saddlewright.rules.RuleBook;
+import saddlewright.rules.Sentence;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Tally;
 import saddlewright.rules.Waiver;
@@ -128,7 +129,10 @@ final class Particulars {
       }
       for (Preparation p : group) {
         table.row(
-            ToothWords.list(p.teeth(), notation), p.surface(), capital(p.target()), reason(p));
+            ToothWords.list(p.teeth(), notation),
+            p.surface(),
+            Sentence.capital(p.target()),
+            reason(p));
       }
     }
     flow.gap(3);
@@ -141,7 +145,7 @@ final class Particulars {
             .flatMap(id -> schedule.find(p.arch(), id).stream())
             .map(l -> "no. " + l.number())
             .collect(Collectors.joining(", "));
-    return capital(p.reason()) + (numbers.isEmpty() ? "" : " (" + numbers + ")");
+    return Sentence.capital(p.reason()) + (numbers.isEmpty() ? "" : " (" + numbers + ")");
   }
 
   private static String sources(List<Preparation> all) {
@@ -223,12 +227,13 @@ final class Particulars {
                 new Table.Column("Reason and source", 104 * MM, 70 * MM, Weight.REGULAR)),
             false);
     for (Departure d : departures) {
-      String source = d.source().citation() + " (" + d.source().evidence().words() + ")";
+      String source = d.source().words();
       table.row(
-          capital(d.what()),
-          capital(d.here()),
-          capital(d.there()),
-          (d.reason().isEmpty() ? "" : capital(d.reason()) + ".\n") + capital(source));
+          Sentence.capital(d.what()),
+          Sentence.capital(d.here()),
+          Sentence.capital(d.there()),
+          (d.reason().isEmpty() ? "" : Sentence.capital(d.reason()) + ".\n")
+              + Sentence.capital(source));
     }
   }
 
@@ -262,7 +267,7 @@ final class Particulars {
               .flatMap(id -> RuleBook.find(id).stream())
               .map(Rule::claim)
               .collect(Collectors.joining("\n"));
-      table.row(Integer.toString(q.number()), capital(q.what().field().words()), waiting);
+      table.row(Integer.toString(q.number()), Sentence.capital(q.what().field().words()), waiting);
     }
   }
 
@@ -292,7 +297,7 @@ final class Particulars {
       Report.Entry e = l.what();
       table.row(
           Integer.toString(l.number()),
-          capital(e.finding().severity().code()),
+          Sentence.capital(e.finding().severity().code()),
           name(e.finding().arch()),
           e.finding().sentence() + e.waiver().map(w -> "\n" + judgement(e, w)).orElse(""));
     }
@@ -384,7 +389,7 @@ final class Particulars {
       }
       for (Reasons.Line l : reasons.in(arch)) {
         String why =
-            capital(
+            Sentence.capital(
                 l.reasons().stream()
                     .map(Credit::words)
                     .distinct()
@@ -399,11 +404,5 @@ final class Particulars {
 
   private static String name(Arch arch) {
     return arch == Arch.UPPER ? "Upper" : "Lower";
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

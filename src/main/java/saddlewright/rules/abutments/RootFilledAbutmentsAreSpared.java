@@ -6,7 +6,6 @@ import java.util.Optional;
 import saddlewright.chart.ChartField;
 import saddlewright.chart.Condition;
 import saddlewright.design.Subject;
-import saddlewright.rules.AreaSupport;
 import saddlewright.rules.Claim;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
@@ -14,6 +13,7 @@ import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
+import saddlewright.rules.TerminalAbutment;
 
 /** A root-filled tooth at the end of a free-end saddle is lost far more often than a vital one. */
 public final class RootFilledAbutmentsAreSpared implements Rule {
@@ -34,7 +34,7 @@ public final class RootFilledAbutmentsAreSpared implements Rule {
   public void weigh(Situation s, Judging on) {
     List<Burden> uncharted = new ArrayList<>();
     for (Burden b : Burden.all(s)) {
-      if (!b.isClasped() || !boundsAFreeEnd(s, b)) {
+      if (!b.isClasped() || TerminalAbutment.at(s, b.tooth()).isEmpty()) {
         continue;
       }
       Optional<Condition> found = b.found(s).condition();
@@ -50,12 +50,5 @@ public final class RootFilledAbutmentsAreSpared implements Rule {
       }
     }
     Burden.ask(uncharted, ChartField::condition, on);
-  }
-
-  private static boolean boundsAFreeEnd(Situation s, Burden b) {
-    return AreaSupport.all(s).stream()
-        .filter(AreaSupport::isFreeEnd)
-        .flatMap(a -> a.ends().stream())
-        .anyMatch(e -> e.abutment() == b.tooth());
   }
 }

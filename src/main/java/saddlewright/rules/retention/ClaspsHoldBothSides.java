@@ -43,7 +43,7 @@ public final class ClaspsHoldBothSides implements Rule {
     for (Side side : Side.values()) {
       List<Clasp> here = clasps.stream().filter(c -> c.tooth().side() == side).toList();
       if (!here.isEmpty()) {
-        on.upheld("holds the patient's " + side.code() + " side", earners(s, here));
+        on.upheld("holds the patient's " + side.code() + " side", StandingClasps.subjects(s, here));
       } else if (s.chart().standing().stream().anyMatch(t -> t.side() == side && !t.isIncisor())) {
         Draft d =
             on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
@@ -54,10 +54,6 @@ public final class ClaspsHoldBothSides implements Rule {
         d.done();
       }
     }
-  }
-
-  private static Subject[] earners(Situation s, List<Clasp> clasps) {
-    return StandingClasps.subjects(s, clasps);
   }
 
   /** The rested tooth of a side that lies farthest back and has an undercut. */

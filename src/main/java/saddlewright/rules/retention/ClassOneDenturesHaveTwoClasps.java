@@ -55,7 +55,9 @@ public final class ClassOneDenturesHaveTwoClasps implements Rule {
     int wanted = (int) s.profile().limit(Quantity.CLASPS_CLASS_ONE);
     int counted = (int) clasps.stream().filter(c -> !helpsAWeakOne(s, abutments, c)).count();
     if (counted == wanted) {
-      on.upheld("is one of the two clasps that two free ends ask for", earners(s, clasps));
+      on.upheld(
+          "is one of the two clasps that two free ends ask for",
+          StandingClasps.subjects(s, clasps));
       return;
     }
     Draft d =
@@ -75,10 +77,6 @@ public final class ClassOneDenturesHaveTwoClasps implements Rule {
           .ifPresent(t -> NewClasp.edit(s, t).ifPresent(e -> d.remedy(NewClasp.label(t), e)));
     }
     d.done();
-  }
-
-  private static Subject[] earners(Situation s, List<Clasp> clasps) {
-    return StandingClasps.subjects(s, clasps);
   }
 
   /** The terminal abutment, or the tooth in front of it where that helps or replaces it. */

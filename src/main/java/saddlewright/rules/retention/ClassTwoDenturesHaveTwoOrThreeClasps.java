@@ -52,7 +52,9 @@ public final class ClassTwoDenturesHaveTwoOrThreeClasps implements Rule {
     int most = (int) s.profile().limit(Quantity.CLASPS_CLASS_TWO);
     int n = clasps.size();
     if (n >= least && n <= most) {
-      on.upheld("is one of the " + n + " clasps that hold one free end", earners(s, clasps));
+      on.upheld(
+          "is one of the " + n + " clasps that hold one free end",
+          StandingClasps.subjects(s, clasps));
       return;
     }
     Draft d =
@@ -77,9 +79,5 @@ public final class ClassTwoDenturesHaveTwoOrThreeClasps implements Rule {
         .filter(t -> s.design().stream(Rest.class).anyMatch(r -> r.tooth() == t))
         .max(
             Comparator.comparing((Tooth t) -> terminal.contains(t)).thenComparing(Tooth::position));
-  }
-
-  private static Subject[] earners(Situation s, List<Clasp> clasps) {
-    return StandingClasps.subjects(s, clasps);
   }
 }

@@ -1,9 +1,5 @@
 package saddlewright.rules.support;
 
-import java.util.List;
-import java.util.stream.Collectors;
-import saddlewright.dentition.Tooth;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.design.Saddle;
 import saddlewright.design.Subject;
@@ -12,7 +8,6 @@ import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
-import saddlewright.rules.NewRest;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
@@ -49,15 +44,7 @@ public final class DenturesHaveThreeRests implements Rule {
         on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact("few rests to stand on")
             .measured(Amount.of(rests, "rest"), "at least " + Amount.of((long) least, "rest"));
-    List<Tooth> more = SpareAbutments.farApart(s, (int) Math.round(least - rests));
-    if (more.size() == Math.round(least - rests)) {
-      d.remedy(
-          more.stream()
-              .map(t -> NewRest.label(t, SpareAbutments.site(t)))
-              .collect(Collectors.joining("; ")),
-          new DesignEdit.Several(
-              more.stream().map(t -> NewRest.edit(s, t, SpareAbutments.site(t))).toList()));
-    }
+    SpareAbutments.offer(s, (int) Math.round(least - rests), d);
     d.done();
   }
 }

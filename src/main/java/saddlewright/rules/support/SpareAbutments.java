@@ -6,11 +6,15 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
+import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.geometry.Point;
 import saddlewright.mechanics.Bearings;
+import saddlewright.rules.Draft;
+import saddlewright.rules.NewRest;
 import saddlewright.rules.Outlook;
 import saddlewright.rules.Situation;
 
@@ -39,7 +43,7 @@ final class SpareAbutments {
   }
 
   /** Spare teeth in turn, each the farthest from the rests and teeth chosen so far. */
-  static List<Tooth> farApart(Situation s, int wanted) {
+  private static List<Tooth> farApart(Situation s, int wanted) {
     List<Point> seats = new ArrayList<>();
     for (Rest r : s.design().all(Rest.class)) {
       seats.add(Bearings.seat(s.layout(), r));
@@ -55,6 +59,16 @@ final class SpareAbutments {
       seats.add(seat(s, next));
     }
     return out;
+  }
+
+  /** Offers the rests that a denture lacks, where there are teeth for all of them. */
+  static void offer(Situation s, int wanted, Draft d) {
+    List<Tooth> more = farApart(s, wanted);
+    if (more.size() == wanted) {
+      d.remedy(
+          more.stream().map(t -> NewRest.label(t, site(t))).collect(Collectors.joining("; ")),
+          new DesignEdit.Several(more.stream().map(t -> NewRest.edit(s, t, site(t))).toList()));
+    }
   }
 
   private static double nearest(List<Point> seats, Point p) {

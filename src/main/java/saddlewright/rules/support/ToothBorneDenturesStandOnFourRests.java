@@ -1,10 +1,7 @@
 package saddlewright.rules.support;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import saddlewright.classification.KennedyClass;
-import saddlewright.dentition.Tooth;
-import saddlewright.design.DesignEdit;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.rules.Amount;
@@ -13,7 +10,6 @@ import saddlewright.rules.Claim;
 import saddlewright.rules.Draft;
 import saddlewright.rules.Judging;
 import saddlewright.rules.Literature;
-import saddlewright.rules.NewRest;
 import saddlewright.rules.Rule;
 import saddlewright.rules.Severity;
 import saddlewright.rules.Situation;
@@ -57,15 +53,7 @@ public final class ToothBorneDenturesStandOnFourRests implements Rule {
         on.finding(s.arch().code() + " denture", Subject.of(s.arch()))
             .fact("tooth-borne, and free to tip over the line between two rests")
             .measured(Amount.of(rests, "rest"), Amount.of(CORNERS, "rest"));
-    List<Tooth> more = SpareAbutments.farApart(s, (int) (CORNERS - rests));
-    if (more.size() == CORNERS - rests) {
-      d.remedy(
-          more.stream()
-              .map(t -> NewRest.label(t, SpareAbutments.site(t)))
-              .collect(Collectors.joining("; ")),
-          new DesignEdit.Several(
-              more.stream().map(t -> NewRest.edit(s, t, SpareAbutments.site(t))).toList()));
-    }
+    SpareAbutments.offer(s, (int) (CORNERS - rests), d);
     d.done();
   }
 }
