@@ -18,10 +18,10 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.CaseStore;
-import saddlewright.dentition.Notation;
-import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
+import saddlewright.prescription.pdf.PrintOptions;
 
 /** Writes the laboratory prescription of a case as PDF. */
 @Command(
@@ -54,6 +54,12 @@ final class PrescribeCommand implements Callable<Integer> {
       description = "Date of the document (default: today).")
   private LocalDate date = LocalDate.now();
 
+  @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      description = "Paper: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+  private Paper paper = Paper.A4;
+
   /** Reads a date, and says in plain words when it is none. */
   static final class Day implements CommandLine.ITypeConverter<LocalDate> {
     @Override
@@ -79,10 +85,9 @@ final class PrescribeCommand implements Callable<Integer> {
         out,
         PrescriptionPdf.toBytes(
             assessment,
-            date,
-            Notation.FDI,
-            Palette.PAPER,
-            findings ? FindingSign.callouts(assessment.report()) : List.of()));
+            PrintOptions.on(date)
+                .with(paper)
+                .withSigns(findings ? FindingSign.callouts(assessment.report()) : List.of())));
     return CommandLine.ExitCode.OK;
   }
 }

@@ -28,6 +28,7 @@ import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.pdf.PrescriptionPdf;
+import saddlewright.prescription.pdf.PrintOptions;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {
@@ -182,7 +183,11 @@ final class CaseFiles {
     Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
     byte[] pdf =
         PrescriptionPdf.toBytes(
-            table.assessment(), LocalDate.now(), table.notationProperty().get(), palette, signs());
+            table.assessment(),
+            PrintOptions.on(LocalDate.now())
+                .with(table.notationProperty().get())
+                .with(palette)
+                .withSigns(signs()));
     try {
       AtomicFile.write(file, pdf);
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));

@@ -1,29 +1,22 @@
 package saddlewright.prescription.pdf;
 
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
-import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
-import saddlewright.dentition.Notation;
-import saddlewright.drawing.Callout;
 import saddlewright.drawing.DrawingOptions;
-import saddlewright.drawing.Palette;
 import saddlewright.drawing.SheetDrawing;
 import saddlewright.geometry.Box;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.ToothWords;
 
 /** What the technician holds first: whose case, by when, in what, and the drawing at true scale. */
-final class FirstPage {
-  static final String KIND = "Laboratory prescription: cast partial denture";
-
+final class FirstPage implements Section {
   private static final double BETWEEN_COLUMNS = 7 * Sheet.MM;
   private static final double NARROWEST_FIELDS = 62 * Sheet.MM;
   private static final double SIGNATURE = 21 * Sheet.MM;
@@ -32,26 +25,18 @@ final class FirstPage {
       "Seen from the occlusal side: the patient's right is on the left. Drawn at true scale:"
           + " print at 100 % and check that the bar measures 20 mm.";
 
-  private final Assessment assessment;
-  private final Notation notation;
-  private final Palette palette;
-  private final List<Callout> signs;
-  private final Flow flow;
+  private final Printout printout;
 
-  FirstPage(
-      Assessment assessment, Notation notation, Palette palette, List<Callout> signs, Flow flow) {
-    this.assessment = assessment;
-    this.notation = notation;
-    this.palette = palette;
-    this.signs = List.copyOf(signs);
-    this.flow = flow;
+  FirstPage(Printout printout) {
+    this.printout = printout;
   }
 
-  void write(LocalDate date) throws IOException {
-    title(date);
-    List<SheetDrawing> drawings = drawings();
+  @Override
+  public void write(Flow flow) throws IOException {
+    title(flow);
+    List<SheetDrawing> drawings = drawings(flow.sheet().height());
     Fields fields = fields();
-    double drawn = Flow.SIDE + wide(drawings.get(0)) + BETWEEN_COLUMNS;
+    double drawn = flow.left() + wide(drawings.get(0)) + BETWEEN_COLUMNS;
     double column = flow.right() - drawn;
     boolean beside =
         drawings.size() == 1
@@ -60,28 +45,28 @@ final class FirstPage {
             && fields.height(column) + SIGNATURE <= flow.room();
     if (beside) {
       double top = flow.y();
-      drawing(drawings.get(0), Flow.SIDE);
+      drawing(flow, drawings.get(0), flow.left());
       double afterDrawing = flow.y();
       double afterFields = fields.draw(flow, drawn, top, column);
-      signature(drawn, afterFields, column);
+      signature(flow, drawn, afterFields, column);
       flow.moveTo(Math.max(afterDrawing, afterFields + SIGNATURE));
       return;
     }
-    fieldsAbove(fields);
+    fieldsAbove(flow, fields);
     for (SheetDrawing d : drawings) {
-      onItsPage(d);
+      onItsPage(flow, d);
     }
   }
 
-  private void title(LocalDate date) throws IOException {
-    Case c = assessment.subject();
+  private void title(Flow flow) throws IOException {
+    Case c = printout.subject();
     Tags tags = flow.tags();
     flow.gap(-2);
     flow.block(
         tags.under(tags.document(), "H1"),
-        Flow.SIDE,
-        Flow.measure() - 70,
-        KIND,
+        flow.left(),
+        Flow.MEASURE - 70,
+        Printout.KIND,
         Weight.BOLD,
         16,
         Shade.INK);
@@ -89,8 +74,8 @@ final class FirstPage {
     String reference = c.reference().isBlank() ? "Case reference: ____________" : c.reference();
     flow.block(
         tags.under(tags.document(), "P"),
-        Flow.SIDE,
-        Flow.measure(),
+        flow.left(),
+        Flow.MEASURE,
         reference,
         Weight.BOLD,
         10.5,
@@ -98,8 +83,8 @@ final class FirstPage {
     if (!c.title().isBlank()) {
       flow.block(
           tags.under(tags.document(), "P"),
-          Flow.SIDE,
-          Flow.measure(),
+          flow.left(),
+          Flow.MEASURE,
           c.title(),
           Weight.REGULAR,
           10.5,
@@ -108,53 +93,52 @@ final class FirstPage {
     flow.gap(2);
     flow.block(
         tags.under(tags.document(), "P"),
-        Flow.SIDE,
-        Flow.measure(),
+        flow.left(),
+        Flow.MEASURE,
         "Teeth are numbered by "
-            + ToothWords.name(notation)
+            + ToothWords.name(printout.notation())
             + ". Document made on "
-            + Dates.words(date)
+            + Dates.words(printout.options().date())
             + ".",
         Weight.REGULAR,
         8,
         Shade.QUIET);
     flow.gap(5);
     flow.sheet().beginArtifact();
-    flow.sheet().rule(Flow.SIDE, flow.y(), flow.right(), 1, Shade.INK);
+    flow.sheet().rule(flow.left(), flow.y(), flow.right(), 1, Shade.INK);
     flow.sheet().end();
     flow.gap(9);
   }
 
   /** The arches that matter on one drawing; each on its own when together they fill a page. */
-  private List<SheetDrawing> drawings() {
+  private List<SheetDrawing> drawings(double page) {
     Optional<Layout> upper = shown(Arch.UPPER);
     Optional<Layout> lower = shown(Arch.LOWER);
     DrawingOptions options =
         new DrawingOptions(
-            notation, DrawingOptions.DEFAULT.anatomy(), DrawingOptions.DEFAULT.survey());
-    SheetDrawing together = SheetDrawing.of(upper, lower, options, signs);
+            printout.notation(), DrawingOptions.DEFAULT.anatomy(), DrawingOptions.DEFAULT.survey());
+    SheetDrawing together = SheetDrawing.of(upper, lower, options, printout.options().signs());
     boolean fits =
-        high(together) + CAPTION + 40 * Sheet.MM <= PDRectangle.A4.getHeight()
-            && wide(together) <= Flow.measure();
+        high(together) + CAPTION + 40 * Sheet.MM <= page && wide(together) <= Flow.MEASURE;
     if (fits || upper.isEmpty() || lower.isEmpty()) {
       return List.of(together);
     }
     return List.of(
-        SheetDrawing.of(upper, Optional.empty(), options, signs),
-        SheetDrawing.of(Optional.empty(), lower, options, signs));
+        SheetDrawing.of(upper, Optional.empty(), options, printout.options().signs()),
+        SheetDrawing.of(Optional.empty(), lower, options, printout.options().signs()));
   }
 
   /** An arch that has neither a design nor anything charted is left out beside one that has. */
   private Optional<Layout> shown(Arch arch) {
     Arch other = arch == Arch.UPPER ? Arch.LOWER : Arch.UPPER;
     return matters(arch) || !matters(other)
-        ? Optional.of(assessment.arch(arch).layout())
+        ? Optional.of(printout.assessment().arch(arch).layout())
         : Optional.empty();
   }
 
   private boolean matters(Arch arch) {
-    return !assessment.arch(arch).design().components().isEmpty()
-        || !assessment.arch(arch).chart().equals(ArchChart.full(arch));
+    return !printout.assessment().arch(arch).design().components().isEmpty()
+        || !printout.assessment().arch(arch).chart().equals(ArchChart.full(arch));
   }
 
   private static double wide(SheetDrawing d) {
@@ -166,7 +150,7 @@ final class FirstPage {
   }
 
   /** Paints the drawing with its caption here, its left edge at a place. */
-  private void drawing(SheetDrawing d, double left) throws IOException {
+  private void drawing(Flow flow, SheetDrawing d, double left) throws IOException {
     Box extent = DrawingPainter.extent(d.drawing());
     PDStructureElement figure = flow.tags().under(flow.tags().document(), "Figure");
     figure.setAlternateDescription(
@@ -175,7 +159,7 @@ final class FirstPage {
     flow.sheet().begin(figure);
     DrawingPainter.paint(
         d.drawing(),
-        palette,
+        printout.options().palette(),
         flow.sheet(),
         left - extent.minX() * Sheet.MM,
         flow.y() - extent.minY() * Sheet.MM);
@@ -191,45 +175,46 @@ final class FirstPage {
         Shade.QUIET);
   }
 
-  private void fieldsAbove(Fields fields) throws IOException {
-    if (fields.height(Flow.measure()) + SIGNATURE <= flow.room()) {
-      flow.moveTo(fields.draw(flow, Flow.SIDE, flow.y(), Flow.measure()));
+  private void fieldsAbove(Flow flow, Fields fields) throws IOException {
+    if (fields.height(Flow.MEASURE) + SIGNATURE <= flow.room()) {
+      flow.moveTo(fields.draw(flow, flow.left(), flow.y(), Flow.MEASURE));
     } else {
       fields.run(flow);
       flow.gap(6);
     }
     flow.need(SIGNATURE);
-    signature(Flow.SIDE, flow.y(), Flow.measure());
+    signature(flow, flow.left(), flow.y(), Flow.MEASURE);
     flow.gap(SIGNATURE + 8);
   }
 
   /** On a page large enough for it: never shrunk. */
-  private void onItsPage(SheetDrawing d) throws IOException {
-    double margins = 2 * Flow.SIDE;
+  private void onItsPage(Flow flow, SheetDrawing d) throws IOException {
+    double margins = 2 * flow.left();
     double width = wide(d) + margins;
     double height = high(d) + CAPTION + 42 * Sheet.MM;
-    if (width <= PDRectangle.A4.getWidth() + 0.5 && high(d) + CAPTION <= flow.room()) {
-      drawing(d, Flow.SIDE);
+    if (width <= flow.sheet().width() + 0.5 && high(d) + CAPTION <= flow.room()) {
+      drawing(flow, d, flow.left());
       return;
     }
-    PDRectangle a4 = PDRectangle.A4;
+    PDRectangle usual = Flow.size(flow.paper());
     PDRectangle a3 = PDRectangle.A3;
-    if (width <= a4.getWidth() + 0.5 && height <= a4.getHeight()) {
-      flow.turn(a4);
+    if (width <= usual.getWidth() + 0.5 && height <= usual.getHeight()) {
+      flow.turn(usual);
     } else if (width <= a3.getWidth() && height <= a3.getHeight()) {
       flow.turn(a3);
     } else {
       flow.turn(
           new PDRectangle(
-              (float) Math.max(width, a4.getWidth()), (float) Math.max(height, a4.getHeight())));
+              (float) Math.max(width, usual.getWidth()),
+              (float) Math.max(height, usual.getHeight())));
     }
-    drawing(d, Flow.SIDE);
-    if (flow.sheet().width() > a4.getWidth() + 1) {
+    drawing(flow, d, flow.left());
+    if (flow.sheet().width() > usual.getWidth() + 1) {
       flow.turn();
     }
   }
 
-  private void signature(double x, double top, double width) throws IOException {
+  private void signature(Flow flow, double x, double top, double width) throws IOException {
     Sheet sheet = flow.sheet();
     sheet.begin(flow.tags().under(flow.tags().document(), "P"));
     sheet.text(
@@ -246,7 +231,7 @@ final class FirstPage {
   }
 
   private Fields fields() {
-    PrescriptionDetails p = assessment.subject().prescription();
+    PrescriptionDetails p = printout.subject().prescription();
     return new Fields(
         List.of(
             List.of(new Fields.Field("Prescriber, registration", p.prescriber(), 1)),
@@ -269,8 +254,8 @@ final class FirstPage {
 
   private String classes() {
     return "Upper: "
-        + assessment.upper().classification().label()
+        + printout.assessment().upper().classification().label()
         + "\nLower: "
-        + assessment.lower().classification().label();
+        + printout.assessment().lower().classification().label();
   }
 }

@@ -13,7 +13,9 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
  * All lengths in points.
  */
 final class Flow {
-  static final double SIDE = 18 * Sheet.MM;
+  /** Width of the text on every paper, in points: one grid for all. */
+  static final double MEASURE = 174 * Sheet.MM;
+
   private static final double HEAD = 14 * Sheet.MM;
   private static final double FOOT = 16 * Sheet.MM;
 
@@ -32,27 +34,37 @@ final class Flow {
   private static final double AFTER_HEADING = 62;
 
   private final PDDocument document;
+  private final Paper paper;
   private final TypeFace face;
   private final Tags tags;
   private final List<Sheet> sheets = new ArrayList<>();
   private double y;
 
-  Flow(PDDocument document, TypeFace face, Tags tags) throws IOException {
+  Flow(PDDocument document, Paper paper, TypeFace face, Tags tags) throws IOException {
     this.document = document;
+    this.paper = paper;
     this.face = face;
     this.tags = tags;
     turn();
   }
 
-  /** Goes to the top of a new A4 page. */
+  /** Goes to the top of a new page. */
   void turn() throws IOException {
-    turn(PDRectangle.A4);
+    turn(size(paper));
   }
 
   /** Goes to the top of a new page of a size. */
   void turn(PDRectangle size) throws IOException {
     sheets.add(new Sheet(document, size, face, tags));
     y = top();
+  }
+
+  static PDRectangle size(Paper paper) {
+    return new PDRectangle((float) (paper.width() * Sheet.MM), (float) (paper.height() * Sheet.MM));
+  }
+
+  Paper paper() {
+    return paper;
   }
 
   /** Where text begins on the present page; under the running head, which the first has not. */
@@ -80,13 +92,19 @@ final class Flow {
     y = place;
   }
 
-  double right() {
-    return sheet().width() - SIDE;
+  /** Left edge of the text. */
+  double left() {
+    return left(paper);
   }
 
-  /** Width of the text of an A4 page. */
-  static double measure() {
-    return PDRectangle.A4.getWidth() - 2 * SIDE;
+  /** Left edge of the text on a paper. */
+  static double left(Paper paper) {
+    return (paper.width() * Sheet.MM - MEASURE) / 2;
+  }
+
+  /** Right edge of the text. */
+  double right() {
+    return sheet().width() - left();
   }
 
   double bottom() {
@@ -117,12 +135,12 @@ final class Flow {
     if (y > top()) {
       y += 14;
       sheet().beginArtifact();
-      sheet().rule(SIDE, y, right(), 0.6, Shade.RULE);
+      sheet().rule(left(), y, right(), 0.6, Shade.RULE);
       sheet().end();
       y += 5;
     }
     block(
-        tags.under(tags.document(), "H2"), SIDE, measure(), words, Weight.BOLD, HEADING, Shade.INK);
+        tags.under(tags.document(), "H2"), left(), MEASURE, words, Weight.BOLD, HEADING, Shade.INK);
     y += 3;
   }
 
@@ -131,8 +149,8 @@ final class Flow {
     y += 4;
     block(
         tags.under(tags.document(), "H3"),
-        SIDE,
-        measure(),
+        left(),
+        MEASURE,
         words,
         Weight.BOLD,
         SUBHEADING,
@@ -141,7 +159,7 @@ final class Flow {
   }
 
   void paragraph(String words, double size, Shade shade) throws IOException {
-    block(tags.under(tags.document(), "P"), SIDE, measure(), words, Weight.REGULAR, size, shade);
+    block(tags.under(tags.document(), "P"), left(), MEASURE, words, Weight.REGULAR, size, shade);
     y += size * 0.35;
   }
 
@@ -233,7 +251,7 @@ final class Flow {
       need(20);
       y += 17;
       sheet().beginArtifact();
-      sheet().rule(SIDE, y, right(), 0.5, Shade.RULE);
+      sheet().rule(left(), y, right(), 0.5, Shade.RULE);
       sheet().end();
     }
     y += 4;

@@ -12,7 +12,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
-import saddlewright.casefile.Case;
 
 /** Title, language and dates of the file; fixed by the case and the day, so that bytes repeat. */
 final class Metadata {
@@ -21,9 +20,7 @@ final class Metadata {
 
   private Metadata() {}
 
-  static void write(PDDocument document, Case c, LocalDate date) throws IOException {
-    String reference = TypeFace.printable(c.reference()).strip();
-    String title = FirstPage.KIND + (reference.isEmpty() ? "" : ", " + reference);
+  static void write(PDDocument document, String title, LocalDate date) throws IOException {
     Calendar day = GregorianCalendar.from(date.atStartOfDay(ZoneOffset.UTC));
     PDDocumentInformation info = document.getDocumentInformation();
     info.setTitle(title);

@@ -3,6 +3,7 @@ package saddlewright.prescription.pdf;
 import java.io.IOException;
 import java.util.List;
 import saddlewright.casefile.Cautions;
+import saddlewright.prescription.ToothWords;
 
 /** Head and foot of every page; written last, when it is known how many pages there are. */
 final class RunningHeads {
@@ -11,21 +12,23 @@ final class RunningHeads {
 
   private RunningHeads() {}
 
-  static void write(List<Sheet> sheets, String reference, String notation) throws IOException {
-    String ref = TypeFace.printable(reference.strip());
+  static void write(Flow flow, Printout printout) throws IOException {
+    List<Sheet> sheets = flow.sheets();
+    String ref = printout.reference();
+    String notation = ToothWords.name(printout.notation());
     for (int i = 0; i < sheets.size(); i++) {
       Sheet s = sheets.get(i);
       String page = "Page " + (i + 1) + " of " + sheets.size();
-      double right = s.width() - Flow.SIDE;
+      double right = s.width() - flow.left();
       s.beginArtifact();
       double head = 16 * Sheet.MM;
       if (i == 0) {
         s.textEnding(right, head + 1, page, Weight.REGULAR, SIZE, Shade.QUIET);
       } else {
         s.text(
-            Flow.SIDE,
+            flow.left(),
             head,
-            shortened(FirstPage.KIND + (ref.isEmpty() ? "" : "  ·  " + ref), SIZE, 105 * Sheet.MM),
+            shortened(Printout.KIND + (ref.isEmpty() ? "" : "  ·  " + ref), SIZE, 105 * Sheet.MM),
             Weight.REGULAR,
             SIZE,
             Shade.QUIET);
@@ -36,11 +39,11 @@ final class RunningHeads {
             Weight.REGULAR,
             SIZE,
             Shade.QUIET);
-        s.rule(Flow.SIDE, head + 4, right, 0.6, Shade.RULE);
+        s.rule(flow.left(), head + 4, right, 0.6, Shade.RULE);
       }
       double foot = s.height() - 10 * Sheet.MM;
-      s.rule(Flow.SIDE, foot - 9, right, 0.6, Shade.RULE);
-      s.text(Flow.SIDE, foot, Cautions.LINE, Weight.REGULAR, FOOT_SIZE, Shade.QUIET);
+      s.rule(flow.left(), foot - 9, right, 0.6, Shade.RULE);
+      s.text(flow.left(), foot, Cautions.LINE, Weight.REGULAR, FOOT_SIZE, Shade.QUIET);
       String tail =
           (ref.isEmpty() ? "" : shortened(ref, FOOT_SIZE, 60 * Sheet.MM) + "  ·  ") + page;
       s.textEnding(right, foot + 9, tail, Weight.REGULAR, FOOT_SIZE, Shade.QUIET);

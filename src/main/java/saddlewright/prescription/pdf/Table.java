@@ -49,7 +49,7 @@ final class Table {
   private void ruleUnderHead() throws IOException {
     flow.gap(1.5);
     flow.sheet().beginArtifact();
-    flow.sheet().rule(Flow.SIDE, flow.y(), flow.right(), 0.6, Shade.RULE);
+    flow.sheet().rule(flow.left(), flow.y(), flow.right(), 0.6, Shade.RULE);
     flow.sheet().end();
     flow.gap(1);
   }
@@ -61,7 +61,7 @@ final class Table {
     for (Column c : columns) {
       flow.sheet()
           .text(
-              Flow.SIDE + c.from(),
+              flow.left() + c.from(),
               baseline,
               TypeFace.printable(c.title()),
               Weight.REGULAR,
@@ -81,7 +81,7 @@ final class Table {
     }
     flow.gap(5);
     PDStructureElement row = flow.tags().under(element, "TR");
-    Column whole = new Column("", 0, Flow.measure(), Weight.BOLD);
+    Column whole = new Column("", 0, Flow.MEASURE, Weight.BOLD);
     flow.row(List.of(cell(row, "TH", whole, title, Weight.BOLD, 8.5, Shade.INK)));
   }
 
@@ -100,7 +100,7 @@ final class Table {
                 top ->
                     flow.sheet()
                         .box(
-                            Flow.SIDE,
+                            flow.left(),
                             top + (Flow.leading(Flow.BODY) - TICK) / 2,
                             TICK,
                             TICK,
@@ -110,7 +110,7 @@ final class Table {
     flow.row(cells, box, this::headAgain);
     flow.gap(BELOW_ROW);
     flow.sheet().beginArtifact();
-    flow.sheet().rule(Flow.SIDE, flow.y(), flow.right(), 0.4, Shade.HAIRLINE);
+    flow.sheet().rule(flow.left(), flow.y(), flow.right(), 0.4, Shade.HAIRLINE);
     flow.sheet().end();
   }
 
@@ -124,7 +124,7 @@ final class Table {
       Shade shade) {
     return new Flow.Cell(
         flow.tags().under(row, type),
-        Flow.SIDE + c.from(),
+        flow.left() + c.from(),
         Wrap.lines(text, weight, size, c.width()),
         weight,
         size,

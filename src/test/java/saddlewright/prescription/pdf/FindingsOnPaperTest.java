@@ -12,13 +12,11 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.chart.ChartField;
 import saddlewright.dentition.Arch;
-import saddlewright.dentition.Notation;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Component;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
 import saddlewright.drawing.Callout;
-import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Reasons;
 import saddlewright.rules.Credit;
@@ -76,7 +74,7 @@ class FindingsOnPaperTest {
 
   private String words(List<Callout> signs) throws Exception {
     return PrintedPage.packed(
-        PrescriptionPdf.toBytes(judged, DAY, Notation.FDI, Palette.PAPER, signs));
+        PrescriptionPdf.toBytes(judged, PrintOptions.on(DAY).withSigns(signs)));
   }
 
   @Test

@@ -320,7 +320,8 @@ class PrescriptionPdfTest {
   void other_notations_are_named_and_used() throws Exception {
     byte[] bytes =
         PrescriptionPdf.toBytes(
-            Assessment.of(Mouths.lowerMissing(36)), DAY, Notation.UNIVERSAL, Palette.MONO);
+            Assessment.of(Mouths.lowerMissing(36)),
+            PrintOptions.on(DAY).with(Notation.UNIVERSAL).with(Palette.MONO));
     assertThat(PrintedPage.packed(bytes)).contains("TeetharenumberedbytheUniversalsystem(1–32).");
   }
 

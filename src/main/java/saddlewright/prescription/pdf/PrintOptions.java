@@ -1,0 +1,50 @@
+package saddlewright.prescription.pdf;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import saddlewright.dentition.Notation;
+import saddlewright.drawing.Callout;
+import saddlewright.drawing.Palette;
+
+/**
+ * How a prescription is printed.
+ *
+ * @param date the day it is made; stands in the document and in its metadata
+ * @param notation how teeth are numbered
+ * @param palette colours of the drawing, such as {@link Palette#MONO} for a printer without
+ * @param paper what it is printed on
+ * @param signs what is marked on the drawing, such as {@link
+ *     saddlewright.prescription.FindingSign#callouts}
+ */
+public record PrintOptions(
+    LocalDate date, Notation notation, Palette palette, Paper paper, List<Callout> signs) {
+  public PrintOptions {
+    Objects.requireNonNull(date);
+    Objects.requireNonNull(notation);
+    Objects.requireNonNull(palette);
+    Objects.requireNonNull(paper);
+    signs = List.copyOf(signs);
+  }
+
+  /** In colour on A4, teeth numbered by ISO 3950, nothing marked on the drawing. */
+  public static PrintOptions on(LocalDate date) {
+    return new PrintOptions(date, Notation.FDI, Palette.PAPER, Paper.A4, List.of());
+  }
+
+  public PrintOptions with(Notation other) {
+    return new PrintOptions(date, other, palette, paper, signs);
+  }
+
+  public PrintOptions with(Palette other) {
+    return new PrintOptions(date, notation, other, paper, signs);
+  }
+
+  public PrintOptions with(Paper other) {
+    return new PrintOptions(date, notation, palette, other, signs);
+  }
+
+  public PrintOptions withSigns(List<Callout> other) {
+    return new PrintOptions(date, notation, palette, paper, other);
+  }
+}
