@@ -3,6 +3,7 @@ package saddlewright.casefile;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.design.ArchDesign;

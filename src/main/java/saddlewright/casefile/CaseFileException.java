@@ -15,6 +15,8 @@ public final class CaseFileException extends Exception {
     NOT_A_CASE,
     /** JSON, but not a school profile where one was wanted. */
     NOT_A_PROFILE,
+    /** JSON, but not the identity of a patient where one was wanted. */
+    NOT_A_PATIENT,
     /** A case written by a later version of the program. */
     NEWER_VERSION,
     /** A case that holds something impossible: tooth 99, a negative size, one id twice. */

@@ -2,68 +2,239 @@ package saddlewright.prescription;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
-import saddlewright.casefile.PrescriptionDetails;
+import saddlewright.casefile.json.Fingerprint;
+import saddlewright.casefile.order.Answer;
+import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PatientIdentity;
+import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.casefile.order.StagePlan;
 import saddlewright.dentition.Arch;
+import saddlewright.design.ArchDesign;
+import saddlewright.design.Clasp;
+import saddlewright.design.Component;
 import saddlewright.design.MajorConnector;
+import saddlewright.design.Rest;
+import saddlewright.design.Saddle;
 import saddlewright.design.UnknownComponent;
+import saddlewright.rules.Severity;
 
 /**
- * What a prescription still lacks before a laboratory can work from it, as plain sentences.
+ * How far the form is filled in: each field that this document asks for, with what is still missing
+ * from it.
  *
  * <p>It looks at what is filled in, never at whether the design is wise; that is for the rules.
  * What is missing stops nothing: the document prints with ruled lines to fill in by hand.
+ *
+ * @param lines the fields that are asked for, in the order of the form
  */
-public final class Completeness {
-  private Completeness() {}
+public record Completeness(List<Line> lines) {
+  /**
+   * One field.
+   *
+   * @param level how strongly it is asked for
+   * @param missing what is missing, a sentence each; empty when nothing is
+   */
+  public record Line(FormField field, Level level, List<String> missing) {
+    public Line {
+      missing = List.copyOf(missing);
+    }
 
-  /** One sentence for each thing that is missing; empty when nothing is. */
-  public static List<String> missing(Assessment assessment) {
-    List<String> out = new ArrayList<>();
-    PrescriptionDetails d = assessment.subject().prescription();
-    blank(out, assessment.subject().reference(), "There is no case reference.");
-    blank(out, d.prescriber(), "The prescriber is not named.");
-    blank(out, d.practice(), "The prescriber's address or contact is missing.");
-    blank(out, d.laboratory(), "The laboratory is not named.");
-    blank(out, d.dateIssued(), "The date of issue is missing.");
-    blank(out, d.dateRequired(), "The date required is missing; write \"to be agreed\" if it is.");
-    blank(out, d.frameworkAlloy(), "The alloy of the framework is not named.");
-    blank(out, d.baseMaterial(), "The denture base material is not named.");
-    blank(out, d.toothMaterial(), "The material of the artificial teeth is not named.");
-    blank(out, d.shade(), "The shade is missing; write \"to follow\" if it is not yet taken.");
-    blank(out, d.enclosures(), "Nothing is said of what is sent along.");
-    blank(out, d.disinfection(), "Nothing is said of disinfection.");
-    design(out, assessment);
+    public boolean isFilled() {
+      return missing.isEmpty();
+    }
+  }
+
+  /** Something that is missing: in which field, how strongly it is asked for, and what. */
+  public record Gap(FormField field, Level level, String sentence) {}
+
+  public Completeness {
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * The state of the form of a case.
+   *
+   * @param patient whose case it is, when that is known here
+   */
+  public static Completeness of(Assessment assessment, Optional<PatientIdentity> patient) {
+    Reader reader = new Reader(assessment, patient);
+    PrescriptionDetails p = assessment.subject().prescription();
+    return new Completeness(
+        FormField.ALL.stream()
+            .filter(f -> f.level(p) != Level.NOT_ASKED)
+            .map(f -> new Line(f, f.level(p), reader.missing(f)))
+            .toList());
+  }
+
+  /** What is missing of what is asked for so strongly, in the order of the form. */
+  public List<Gap> gaps(Level level) {
+    List<Gap> out = new ArrayList<>();
+    for (Line l : lines) {
+      if (l.level() == level) {
+        l.missing().forEach(s -> out.add(new Gap(l.field(), level, s)));
+      }
+    }
     return List.copyOf(out);
   }
 
-  private static void design(List<String> out, Assessment assessment) {
-    boolean none = true;
-    for (Arch arch : Arch.values()) {
-      var design = assessment.arch(arch).design();
-      none &= design.components().isEmpty();
-      if (!design.components().isEmpty()
-          && design.stream(MajorConnector.class).findAny().isEmpty()) {
-        out.add("The " + arch.code() + " design has no major connector.");
-      }
-      long unknown = design.stream(UnknownComponent.class).count();
-      if (unknown > 0) {
-        out.add(
-            "The "
-                + arch.code()
-                + " design holds "
-                + (unknown == 1 ? "a component" : unknown + " components")
-                + " of a kind that is not known here.");
-      }
-    }
-    if (none) {
-      out.add("Neither arch has a design yet.");
-    }
+  /** Whether all that must be filled in is. */
+  public boolean isComplete() {
+    return gaps(Level.MUST).isEmpty();
   }
 
-  private static void blank(List<String> out, String value, String sentence) {
-    if (value.isBlank()) {
-      out.add(sentence);
+  /** How many fields are asked for so strongly. */
+  public int asked(Level level) {
+    return (int) lines.stream().filter(l -> l.level() == level).count();
+  }
+
+  /** How many of these are filled in. */
+  public int filled(Level level) {
+    return (int) lines.stream().filter(l -> l.level() == level && l.isFilled()).count();
+  }
+
+  /** Finds what is missing from a field, whether it is answered, listed or derived. */
+  private static final class Reader {
+    private final Assessment assessment;
+    private final PrescriptionDetails details;
+    private final Optional<PatientIdentity> patient;
+
+    private Reader(Assessment assessment, Optional<PatientIdentity> patient) {
+      this.assessment = assessment;
+      this.details = assessment.subject().prescription();
+      this.patient = patient;
+    }
+
+    private List<String> missing(FormField field) {
+      return switch (field.key()) {
+        case "case-reference" ->
+            blank(assessment.subject().reference(), "There is no case reference.");
+        case "candidate-number" ->
+            blank(details.coursework().candidate(), "There is no candidate number.");
+        case "patient-name" ->
+            blank(patient.map(PatientIdentity::name).orElse(""), "The patient is not named.");
+        case "patient-record" ->
+            blank(patient.map(PatientIdentity::record).orElse(""), "There is no record number.");
+        case "patient-born" ->
+            when(patient.flatMap(PatientIdentity::born).isEmpty(), "The date of birth is missing.");
+        case "class-upper", "class-lower", "speech-and-gag", "other-materials" -> List.of();
+        case "class-reason" -> classReason();
+        case "design-drawing" -> drawing();
+        case "component-schedule" -> schedule();
+        case "stage-requested" ->
+            when(
+                details.stages().requested().isEmpty(),
+                "It is not said which stage is asked for now.");
+        case "stage-plan" -> stages();
+        case "enclosed" ->
+            details.enclosures().isEmpty() ? answer(field, Item.ENCLOSED) : List.of();
+        case "disinfected" ->
+            details.disinfections().isEmpty() ? answer(field, Item.DISINFECTED) : List.of();
+        case "signature" -> signature();
+        case "open-findings" -> findings();
+        default -> field.item().map(i -> answer(field, i)).orElse(List.of());
+      };
+    }
+
+    private List<String> answer(FormField field, Item item) {
+      Answer a = details.answer(item);
+      return switch (a.state()) {
+        case BLANK -> List.of(field.title() + ": not filled in.");
+        case TO_FOLLOW ->
+            when(a.by().isEmpty(), field.title() + ": to follow, but it is not said by when.");
+        case GIVEN, NONE, NOT_APPLICABLE -> List.of();
+      };
+    }
+
+    private List<String> classReason() {
+      boolean otherwise =
+          Stream.of(Item.CLASS_UPPER, Item.CLASS_LOWER).anyMatch(i -> !details.text(i).isBlank());
+      return when(
+          otherwise && details.text(Item.CLASS_REASON).isBlank(),
+          "The class is read otherwise than it is worked out, without a reason.");
+    }
+
+    private List<String> drawing() {
+      List<String> out = new ArrayList<>();
+      if (Stream.of(Arch.values()).allMatch(a -> design(a).components().isEmpty())) {
+        out.add("Neither arch has a design yet.");
+        return out;
+      }
+      for (Arch arch : Arch.values()) {
+        long unknown = design(arch).stream(UnknownComponent.class).count();
+        if (unknown > 0) {
+          out.add(
+              "The "
+                  + arch.code()
+                  + " design holds "
+                  + (unknown == 1 ? "a component" : unknown + " components")
+                  + " of a kind that is not known here.");
+        }
+      }
+      return out;
+    }
+
+    /** The four variables of the published audits: saddles, support, retention, connectors. */
+    private List<String> schedule() {
+      List<String> out = new ArrayList<>();
+      for (Arch arch : Arch.values()) {
+        if (!design(arch).components().isEmpty()) {
+          audited(out, arch, Saddle.class, "no saddle");
+          audited(out, arch, Rest.class, "no support: no rest is designed");
+          audited(out, arch, Clasp.class, "no retention: no clasp is designed");
+          audited(out, arch, MajorConnector.class, "no major connector");
+        }
+      }
+      return out;
+    }
+
+    private void audited(
+        List<String> out, Arch arch, Class<? extends Component> kind, String words) {
+      if (design(arch).stream(kind).findAny().isEmpty()) {
+        out.add("The " + arch.code() + " design has " + words + ".");
+      }
+    }
+
+    private List<String> stages() {
+      StagePlan plan = details.stages();
+      boolean dated =
+          plan.fitting().isPresent()
+              || plan.stages().values().stream().anyMatch(s -> s.due().isPresent());
+      return when(!dated, "No stage has a date: set the day of the fitting.");
+    }
+
+    private List<String> signature() {
+      return details
+          .signature()
+          .filter(s -> !s.designHash().isEmpty())
+          .filter(s -> !s.designHash().equals(Fingerprint.ofDesign(assessment.subject())))
+          .map(s -> List.of("The design has changed since it was signed: sign it again."))
+          .orElse(List.of());
+    }
+
+    private List<String> findings() {
+      long open =
+          assessment.report().standing().stream()
+              .filter(e -> e.severity() == Severity.MUST)
+              .count();
+      return when(
+          open > 0,
+          (open == 1 ? "One finding" : open + " findings")
+              + " of the weight must stand without a reason.");
+    }
+
+    private ArchDesign design(Arch arch) {
+      return assessment.arch(arch).design();
+    }
+
+    private static List<String> blank(String value, String sentence) {
+      return when(value.isBlank(), sentence);
+    }
+
+    private static List<String> when(boolean so, String sentence) {
+      return so ? List.of(sentence) : List.of();
     }
   }
 }

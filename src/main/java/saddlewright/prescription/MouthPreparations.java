@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import saddlewright.casefile.Assessment;
+import saddlewright.casefile.order.PreparationKind;
 import saddlewright.chart.Condition;
 import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
@@ -37,7 +38,7 @@ import saddlewright.rules.Source;
  */
 public final class MouthPreparations {
   private static final Comparator<Preparation> CLINICAL_ORDER =
-      Comparator.comparing(Preparation::stage)
+      Comparator.comparing(Preparation::kind)
           .thenComparing(Preparation::arch)
           .thenComparing(p -> p.teeth().get(0).place())
           .thenComparing(Preparation::surface)
@@ -80,7 +81,7 @@ public final class MouthPreparations {
       if (situation.chart().tooth(t).status() == ToothStatus.TO_BE_EXTRACTED) {
         Optional<saddlewright.design.Saddle> saddle = situation.design().saddleAt(t);
         add(
-            Preparation.Stage.EXTRACTION,
+            PreparationKind.EXTRACTION,
             t,
             "",
             saddle.isPresent()
@@ -100,7 +101,7 @@ public final class MouthPreparations {
           && situation.chart().stands(t)
           && situation.design().usesAsAbutment(t)) {
         add(
-            Preparation.Stage.RESTORATION,
+            PreparationKind.RESTORATION,
             t,
             "",
             "treat the caries; shape the restoration for the seat and planes below",
@@ -121,7 +122,7 @@ public final class MouthPreparations {
               .filter(EdentulousArea::freeEnd)
               .isPresent();
       add(
-          Preparation.Stage.GUIDE_PLANE,
+          PreparationKind.GUIDE_PLANE,
           plate.tooth(),
           ToothNames.end(plate.end()),
           SeatTargets.guidePlane(free),
@@ -141,7 +142,7 @@ public final class MouthPreparations {
                   .anyMatch(p -> p.tooth() == plane.tooth() && p.end() == end.get());
       if (!plated) {
         add(
-            Preparation.Stage.GUIDE_PLANE,
+            PreparationKind.GUIDE_PLANE,
             plane.tooth(),
             end.map(ToothNames::end).orElse(ToothNames.face(plane.tooth(), Face.LINGUAL)),
             lingual
@@ -157,7 +158,7 @@ public final class MouthPreparations {
   private void reciprocalSurfaces() {
     for (ReciprocalArm arm : standing(ReciprocalArm.class, ReciprocalArm::tooth)) {
       add(
-          Preparation.Stage.SURVEY_LINE,
+          PreparationKind.SURVEY_LINE,
           arm.tooth(),
           ToothNames.face(arm.tooth(), arm.face()),
           "lower the survey line where it is high, so that the arm bears on a surface 2–4 mm high"
@@ -183,7 +184,7 @@ public final class MouthPreparations {
         String depth =
             asked.map(q -> Millimetres.fine(situation.profile().limit(q)) + " ").orElse("");
         add(
-            Preparation.Stage.UNDERCUT,
+            PreparationKind.UNDERCUT,
             clasp.tooth(),
             zone,
             "survey; where there is none, add composite to make a " + depth + "undercut",
@@ -195,7 +196,7 @@ public final class MouthPreparations {
         double wanted = situation.profile().limit(asked.get());
         if (depth < wanted - latitude - 1e-9) {
           add(
-              Preparation.Stage.UNDERCUT,
+              PreparationKind.UNDERCUT,
               clasp.tooth(),
               zone,
               "deepen from "
@@ -208,7 +209,7 @@ public final class MouthPreparations {
               source);
         } else if (depth > wanted + latitude + 1e-9) {
           add(
-              Preparation.Stage.SURVEY_LINE,
+              PreparationKind.SURVEY_LINE,
               clasp.tooth(),
               zone,
               "reduce the undercut from "
@@ -254,7 +255,7 @@ public final class MouthPreparations {
                 + " needed above the seat";
       }
       add(
-          Preparation.Stage.REST_SEAT,
+          PreparationKind.REST_SEAT,
           rest.tooth(),
           ToothNames.site(rest.site()),
           target,
@@ -275,11 +276,11 @@ public final class MouthPreparations {
                 .toList();
         boolean cleared =
             out.stream()
-                .anyMatch(p -> p.teeth().equals(pair) && p.stage() == Preparation.Stage.REST_SEAT);
+                .anyMatch(p -> p.teeth().equals(pair) && p.kind() == PreparationKind.REST_SEAT);
         if (!cleared) {
           out.add(
               new Preparation(
-                  Preparation.Stage.REST_SEAT,
+                  PreparationKind.REST_SEAT,
                   arch(),
                   pair,
                   "embrasure",
@@ -297,14 +298,14 @@ public final class MouthPreparations {
   private void finish() {
     TreeSet<Tooth> cut = new TreeSet<>(Comparator.comparing(Tooth::place));
     for (Preparation p : out) {
-      if (p.stage().compareTo(Preparation.Stage.GUIDE_PLANE) >= 0) {
+      if (p.kind().compareTo(PreparationKind.GUIDE_PLANE) >= 0) {
         cut.addAll(p.teeth());
       }
     }
     if (!cut.isEmpty()) {
       out.add(
           new Preparation(
-              Preparation.Stage.FINISH,
+              PreparationKind.FINISH,
               arch(),
               List.copyOf(cut),
               "",
@@ -317,7 +318,7 @@ public final class MouthPreparations {
   }
 
   private void add(
-      Preparation.Stage stage,
+      PreparationKind kind,
       Tooth tooth,
       String surface,
       String target,
@@ -325,7 +326,7 @@ public final class MouthPreparations {
       String reason,
       Source source) {
     List<ComponentId> ids = components.stream().map(Component::id).toList();
-    out.add(new Preparation(stage, arch(), List.of(tooth), surface, target, ids, reason, source));
+    out.add(new Preparation(kind, arch(), List.of(tooth), surface, target, ids, reason, source));
   }
 
   private <C extends Component> List<C> standing(

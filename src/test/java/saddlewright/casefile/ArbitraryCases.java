@@ -1,15 +1,34 @@
 package saddlewright.casefile;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import saddlewright.casefile.order.Answer;
+import saddlewright.casefile.order.Coursework;
+import saddlewright.casefile.order.Disinfection;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.Enclosure;
+import saddlewright.casefile.order.IssuedRevision;
+import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.OwnPreparation;
+import saddlewright.casefile.order.PlannedStage;
+import saddlewright.casefile.order.PreparationKind;
+import saddlewright.casefile.order.PreparationMark;
+import saddlewright.casefile.order.Preparations;
+import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.casefile.order.Regime;
+import saddlewright.casefile.order.Signature;
+import saddlewright.casefile.order.StagePlan;
+import saddlewright.casefile.order.TreatmentStage;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
@@ -139,14 +158,132 @@ public final class ArbitraryCases {
   }
 
   private static Arbitrary<PrescriptionDetails> prescriptions() {
-    return text()
-        .list()
-        .ofSize(12)
-        .map(
-            t ->
+    return Combinators.combine(
+            Arbitraries.of(DocumentKind.class),
+            Arbitraries.of(Regime.class),
+            Arbitraries.maps(Arbitraries.of(Item.class), answers()).ofMaxSize(8),
+            enclosures().list().ofMaxSize(3),
+            disinfections().list().ofMaxSize(3),
+            preparations(),
+            stagePlans(),
+            Combinators.combine(signatures().optional(), coursework(), issued()).as(Remaining::new))
+        .as(
+            (kind, regime, answers, enclosures, disinfections, preparations, stages, rest) ->
                 new PrescriptionDetails(
-                    t.get(0), t.get(1), t.get(2), t.get(3), t.get(4), t.get(5), t.get(6), t.get(7),
-                    t.get(8), t.get(9), t.get(10), t.get(11)));
+                    kind,
+                    regime,
+                    answers,
+                    enclosures,
+                    disinfections,
+                    preparations,
+                    stages,
+                    rest.signature(),
+                    rest.coursework(),
+                    rest.issued()));
+  }
+
+  private record Remaining(
+      Optional<Signature> signature, Coursework coursework, List<IssuedRevision> issued) {}
+
+  private static Arbitrary<LocalDate> days() {
+    return Arbitraries.integers().between(0, 40_000).map(LocalDate.of(2000, 1, 1)::plusDays);
+  }
+
+  private static Arbitrary<Answer> answers() {
+    return Arbitraries.oneOf(
+        text().map(Answer::of),
+        Arbitraries.of(Answer.NONE, Answer.NOT_APPLICABLE),
+        days().optional().map(Answer::toFollow));
+  }
+
+  private static Arbitrary<Enclosure> enclosures() {
+    return Combinators.combine(
+            Arbitraries.of(Enclosure.Kind.class), Arbitraries.integers().between(1, 999), text())
+        .as(Enclosure::new);
+  }
+
+  private static Arbitrary<Disinfection> disinfections() {
+    return Combinators.combine(
+            text().map(t -> "impression" + t),
+            text(),
+            Arbitraries.integers().between(0, 10_000).optional(),
+            text(),
+            days().optional())
+        .as(Disinfection::new);
+  }
+
+  private static Arbitrary<Preparations> preparations() {
+    Arbitrary<PreparationMark> marks =
+        Combinators.combine(
+                Arbitraries.of("lower/rest-seat/36/mesial", "own/p-1", "x y"),
+                Arbitraries.of(PreparationMark.State.class),
+                days().optional(),
+                text(),
+                text(),
+                text(),
+                text())
+            .as(PreparationMark::new);
+    Arbitrary<OwnPreparation> own =
+        Combinators.combine(
+                Arbitraries.of("p-1", "p-2", "é"),
+                Arbitraries.of(PreparationKind.class),
+                Arbitraries.of(
+                    List.of(Tooth.of(36)),
+                    List.of(Tooth.of(14), Tooth.of(15)),
+                    List.of(Tooth.of(48))),
+                text(),
+                text().map(t -> "aim" + t),
+                text())
+            .as(OwnPreparation::new);
+    return Combinators.combine(
+            marks.list().uniqueElements(PreparationMark::key).ofMaxSize(3),
+            own.list().uniqueElements(OwnPreparation::id).ofMaxSize(2))
+        .as(Preparations::new);
+  }
+
+  private static Arbitrary<StagePlan> stagePlans() {
+    Arbitrary<PlannedStage> stages =
+        Combinators.combine(
+                Arbitraries.of(true, false),
+                Arbitraries.integers().between(0, 1000).optional(),
+                days().optional(),
+                Arbitraries.of(LocalTime.of(14, 30), LocalTime.MIDNIGHT).optional(),
+                days().optional(),
+                text())
+            .as(PlannedStage::new);
+    return Combinators.combine(
+            Arbitraries.of(TreatmentStage.class).optional(),
+            days().optional(),
+            Arbitraries.of(true, false),
+            Arbitraries.maps(Arbitraries.of(TreatmentStage.class), stages).ofMaxSize(3))
+        .as(StagePlan::new);
+  }
+
+  private static Arbitrary<Signature> signatures() {
+    return Combinators.combine(
+            Arbitraries.of(Signature.Manner.class),
+            text().map(t -> "A" + t),
+            text(),
+            days(),
+            text())
+        .as(Signature::new);
+  }
+
+  private static Arbitrary<Coursework> coursework() {
+    return Combinators.combine(
+            text(),
+            Arbitraries.of(true, false),
+            Arbitraries.of(true, false),
+            Arbitraries.of(true, false),
+            Arbitraries.maps(Arbitraries.of("lower/clasp-1", "upper/rest-1"), text()).ofMaxSize(2))
+        .as(Coursework::new);
+  }
+
+  private static Arbitrary<List<IssuedRevision>> issued() {
+    return Combinators.combine(days(), text().map(t -> "h" + t))
+        .as((day, hash) -> new IssuedRevision(1, day, hash))
+        .list()
+        .ofMaxSize(1);
   }
 
   /** Texts with everything that is awkward in JSON; often empty. */

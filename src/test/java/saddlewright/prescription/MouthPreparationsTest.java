@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.order.PreparationKind;
 import saddlewright.chart.Condition;
 import saddlewright.chart.GapDecision;
 import saddlewright.chart.ToothFindings;
@@ -77,7 +78,7 @@ class MouthPreparationsTest {
             iBar(),
             new ReciprocalArm(id("a"), Tooth.T35, Face.LINGUAL, End.DISTAL),
             new GuidePlate(id("p"), Tooth.T35, End.DISTAL));
-    assertThat(found).extracting(Preparation::stage).containsExactly(Preparation.Stage.values());
+    assertThat(found).extracting(Preparation::kind).containsExactly(PreparationKind.values());
   }
 
   @Test
@@ -97,7 +98,7 @@ class MouthPreparationsTest {
             Mouths.lowerMissing(36),
             new GuidePlate(id("p"), Tooth.T35, End.DISTAL),
             new GuidePlane(id("q"), Tooth.T35, GuidePlane.Surface.DISTAL));
-    assertThat(found).filteredOn(p -> p.stage() == Preparation.Stage.GUIDE_PLANE).hasSize(1);
+    assertThat(found).filteredOn(p -> p.kind() == PreparationKind.GUIDE_PLANE).hasSize(1);
   }
 
   /** Cast cobalt-chromium takes 0.25 mm (British teaching notes; the profile's figure). */
@@ -111,7 +112,7 @@ class MouthPreparationsTest {
     assertThat(of(undercut(0.1), iBar()).get(0))
         .satisfies(
             p -> {
-              assertThat(p.stage()).isEqualTo(Preparation.Stage.UNDERCUT);
+              assertThat(p.kind()).isEqualTo(PreparationKind.UNDERCUT);
               assertThat(p.surface()).isEqualTo("mid-buccal");
               assertThat(p.target())
                   .isEqualTo("deepen from 0.10 mm to 0.25 mm with bonded composite");
@@ -119,7 +120,7 @@ class MouthPreparationsTest {
     assertThat(of(undercut(0.75), iBar()).get(0))
         .satisfies(
             p -> {
-              assertThat(p.stage()).isEqualTo(Preparation.Stage.SURVEY_LINE);
+              assertThat(p.kind()).isEqualTo(PreparationKind.SURVEY_LINE);
               assertThat(p.target())
                   .isEqualTo("reduce the undercut from 0.75 mm to 0.25 mm at the tip");
             });
@@ -140,7 +141,7 @@ class MouthPreparationsTest {
         new Rest(
             id("l"), Tooth.T43, RestSite.CINGULUM, Rest.Form.STANDARD, Rest.Seat.UNPREPARED, true);
     List<Preparation> found = of(Mouths.lowerMissing(36), built, left);
-    assertThat(found).filteredOn(p -> p.stage() == Preparation.Stage.REST_SEAT).hasSize(1);
+    assertThat(found).filteredOn(p -> p.kind() == PreparationKind.REST_SEAT).hasSize(1);
     assertThat(found.get(0).target()).startsWith("build a composite ledge");
     assertThat(found.get(0).components()).containsExactly(id("b"));
   }

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseFileException.Kind;
-import saddlewright.casefile.PrescriptionDetails;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.design.ArchDesign;
@@ -19,20 +19,24 @@ public final class CaseCodec {
   public static final String FORMAT = "saddlewright-case";
 
   /** The format version that is written. */
-  public static final int FORMAT_VERSION = Migrations.ALL.current();
+  public static final int FORMAT_VERSION = Migrations.OF_CASES.current();
 
   /** The largest file that is read or written, in bytes; a full case has some ten thousand. */
   public static final int MAX_BYTES = 20_000_000;
 
   private static final FileHeader HEADER =
-      new FileHeader("case", FORMAT, Migrations.ALL, Kind.NOT_A_CASE);
+      new FileHeader("case", FORMAT, Migrations.OF_CASES, Kind.NOT_A_CASE);
 
   private CaseCodec() {}
 
   /** The case as JSON: readable, in a fixed order, ending with a line feed. */
   public static String toJson(Case c) {
+    return JsonText.pretty(tree(c));
+  }
+
+  static ObjectNode tree(Case c) {
     KeptMembers kept = new KeptMembers(c.extras());
-    return JsonText.pretty(MembersOut.write(Place.TOP, kept, top -> write(c, top)));
+    return MembersOut.write(Place.TOP, kept, top -> write(c, top));
   }
 
   /** The bytes of {@link #toJson} in UTF-8. */

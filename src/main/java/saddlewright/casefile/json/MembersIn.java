@@ -2,6 +2,9 @@ package saddlewright.casefile.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -115,6 +118,38 @@ final class MembersIn {
     return text(name).orElse("");
   }
 
+  Optional<LocalDate> date(String name) {
+    return text(name).map(t -> date(t, place.member(name)));
+  }
+
+  LocalDate requiredDate(String name) {
+    return date(requiredText(name), place.member(name));
+  }
+
+  private static LocalDate date(String text, Place place) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException e) {
+      throw Refusal.at(
+          place, "\"" + text + "\" is not a date", "Write it as year-month-day, 2026-03-31.");
+    }
+  }
+
+  Optional<LocalTime> time(String name) {
+    return text(name)
+        .map(
+            t -> {
+              try {
+                return LocalTime.parse(t);
+              } catch (DateTimeException e) {
+                throw Refusal.at(
+                    place.member(name),
+                    "\"" + t + "\" is not a time of day",
+                    "Write it as hours:minutes, 14:30.");
+              }
+            });
+  }
+
   boolean flag(String name) {
     return find(name)
         .map(
@@ -221,6 +256,38 @@ final class MembersIn {
     for (JsonNode n : list(name)) {
       out.add(tooth(whole(n, place.member(name)), place.member(name), arch));
     }
+    return out;
+  }
+
+  /** Teeth of one arch, whichever it is. */
+  List<Tooth> teeth(String name) {
+    List<Tooth> out = new ArrayList<>();
+    for (JsonNode n : list(name)) {
+      int fdi = whole(n, place.member(name));
+      out.add(
+          Tooth.find(fdi)
+              .orElseThrow(
+                  () ->
+                      Refusal.at(
+                          place.member(name),
+                          fdi + " is not an FDI tooth number",
+                          "Use 11–18, 21–28, 31–38 or 41–48.")));
+    }
+    return out;
+  }
+
+  /** One text for each name, whatever the names are. */
+  Map<String, String> textsByName(String name) {
+    Map<String, String> out = new TreeMap<>();
+    Place at = place.member(name);
+    each(
+        name,
+        (key, value) -> {
+          if (!value.isTextual()) {
+            throw wrongType(at.member(key), "text in quotes", value);
+          }
+          out.put(key, value.textValue());
+        });
     return out;
   }
 

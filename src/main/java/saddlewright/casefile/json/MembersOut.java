@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -42,6 +43,15 @@ final class MembersOut {
     if (!value.isEmpty()) {
       node.put(name, value);
     }
+  }
+
+  void date(String name, Optional<LocalDate> value) {
+    value.ifPresent(d -> node.put(name, d.toString()));
+  }
+
+  /** Whether members were kept that stand in the object of the name. */
+  boolean keepsBelow(String name) {
+    return !kept.in(place.member(name)).isEmpty();
   }
 
   void flagIfSet(String name, boolean value) {

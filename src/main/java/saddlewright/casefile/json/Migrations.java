@@ -8,14 +8,15 @@ import java.util.function.UnaryOperator;
  * The steps that bring a file of an earlier format up to date, one for each version: the first step
  * leads from version 1 to 2, and so on. The format in use is the one after the last step.
  *
- * <p>There are none yet, since version 1 is the first. A change of meaning adds a step here and a
- * sample file of the old version to the tests; a new member that may be absent needs neither.
+ * <p>A change of meaning adds a step here and a sample file of the old version to the tests; a new
+ * member that may be absent needs neither.
  */
 record Migrations(List<UnaryOperator<ObjectNode>> steps) {
   /** A format that is in its first version. */
   static final Migrations NONE = new Migrations(List.of());
 
-  static final Migrations ALL = NONE;
+  /** Those of case files. */
+  static final Migrations OF_CASES = new Migrations(List.of(PrescriptionAnswers::fromFlatTexts));
 
   Migrations {
     steps = List.copyOf(steps);

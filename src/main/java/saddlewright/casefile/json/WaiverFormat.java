@@ -1,8 +1,6 @@
 package saddlewright.casefile.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -48,17 +46,8 @@ final class WaiverFormat {
         m.requiredText("finding"),
         m.requiredText("reason"),
         m.textOrEmpty("role"),
-        date(m.requiredText("date"), m.place().member("date")),
+        m.requiredDate("date"),
         m.textOrEmpty("facts"));
-  }
-
-  private static LocalDate date(String text, Place place) {
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeException e) {
-      throw Refusal.at(
-          place, "\"" + text + "\" is not a date", "Write it as year-month-day, 2026-03-31.");
-    }
   }
 
   private static void writeOne(Waiver w, MembersOut m) {

@@ -2,7 +2,7 @@ package saddlewright.desktop.panels;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
+import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -12,10 +12,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import saddlewright.casefile.Cautions;
-import saddlewright.casefile.PrescriptionDetails;
+import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
-import saddlewright.rules.Report;
+import saddlewright.prescription.Completeness;
+import saddlewright.prescription.FormField;
+import saddlewright.prescription.FormSection;
+import saddlewright.prescription.Level;
 import saddlewright.rules.Severity;
 
 /** What the laboratory is told besides the design, and what is still missing from it. */
@@ -78,95 +82,33 @@ public final class PrescriptionPane extends ScrollPane {
   private Form fields() {
     Form form = new Form();
     PrescriptionDetails p = table.current().prescription();
-    form.heading(Words.of("prescription.who"));
-    text(form, "prescriber", p.prescriber(), (d, t) -> with(d, t, 0));
-    text(form, "practice", p.practice(), (d, t) -> with(d, t, 1));
-    text(form, "laboratory", p.laboratory(), (d, t) -> with(d, t, 2));
-    text(form, "date-issued", p.dateIssued(), (d, t) -> with(d, t, 3));
-    text(form, "date-required", p.dateRequired(), (d, t) -> with(d, t, 4));
-    form.heading(Words.of("prescription.materials"));
-    text(form, "alloy", p.frameworkAlloy(), (d, t) -> with(d, t, 5));
-    text(form, "base", p.baseMaterial(), (d, t) -> with(d, t, 6));
-    text(form, "teeth", p.toothMaterial(), (d, t) -> with(d, t, 7));
-    text(form, "shade", p.shade(), (d, t) -> with(d, t, 8));
-    form.heading(Words.of("prescription.sent"));
-    text(form, "enclosures", p.enclosures(), (d, t) -> with(d, t, 9));
-    text(form, "disinfection", p.disinfection(), (d, t) -> with(d, t, 10));
-    form.area(
-        "rx-instructions",
-        Words.of("rx.instructions"),
-        p.instructions(),
-        3,
-        t -> set((d, v) -> with(d, v, 11), t));
+    FormSection section = null;
+    for (FormField f : FormField.ALL) {
+      if (f.item().isEmpty() || f.level(p) == Level.NOT_ASKED) {
+        continue;
+      }
+      if (f.section() != section) {
+        section = f.section();
+        form.heading(section.title());
+      }
+      Item item = f.item().get();
+      form.text("rx-" + f.key(), f.title(), p.text(item), t -> set(item, t));
+    }
     return form;
   }
 
-  private void text(
-      Form form,
-      String id,
-      String now,
-      BiFunction<PrescriptionDetails, String, PrescriptionDetails> with) {
-    form.text("rx-" + id, Words.of("rx." + id), now, t -> set(with, t));
-  }
-
-  private void set(BiFunction<PrescriptionDetails, String, PrescriptionDetails> with, String text) {
-    PrescriptionDetails next = with.apply(table.current().prescription(), text.strip());
-    table.apply(Words.of("edit.prescription"), table.current().with(next));
-  }
-
-  /** The details with the text of one place, in the order of the record, replaced. */
-  private static PrescriptionDetails with(PrescriptionDetails d, String text, int place) {
-    List<String> all =
-        new ArrayList<>(
-            List.of(
-                d.prescriber(),
-                d.practice(),
-                d.laboratory(),
-                d.dateIssued(),
-                d.dateRequired(),
-                d.frameworkAlloy(),
-                d.baseMaterial(),
-                d.toothMaterial(),
-                d.shade(),
-                d.enclosures(),
-                d.disinfection(),
-                d.instructions()));
-    all.set(place, text);
-    return new PrescriptionDetails(
-        all.get(0),
-        all.get(1),
-        all.get(2),
-        all.get(3),
-        all.get(4),
-        all.get(5),
-        all.get(6),
-        all.get(7),
-        all.get(8),
-        all.get(9),
-        all.get(10),
-        all.get(11));
+  private void set(Item item, String text) {
+    table.apply(
+        Words.of("edit.prescription"),
+        table.current().with(table.current().prescription().with(item, text.strip())));
   }
 
   private void completeness() {
-    PrescriptionDetails p = table.current().prescription();
     List<String> out = new ArrayList<>();
-    require(out, "prescriber", p.prescriber());
-    require(out, "laboratory", p.laboratory());
-    require(out, "date-issued", p.dateIssued());
-    require(out, "date-required", p.dateRequired());
-    require(out, "alloy", p.frameworkAlloy());
-    require(out, "base", p.baseMaterial());
-    require(out, "teeth", p.toothMaterial());
-    require(out, "shade", p.shade());
-    require(out, "disinfection", p.disinfection());
-    boolean empty =
-        table.current().upperDesign().components().isEmpty()
-            && table.current().lowerDesign().components().isEmpty();
-    if (empty) {
-      out.add(Words.of("prescription.no-design"));
-    }
-    Report report = table.assessment().report();
-    long must = report.count(Severity.MUST);
+    Completeness.of(table.assessment(), Optional.empty())
+        .gaps(Level.MUST)
+        .forEach(g -> out.add(g.sentence()));
+    long must = table.assessment().report().count(Severity.MUST);
     if (must > 0) {
       out.add(Words.of("prescription.must", must));
     }
@@ -179,12 +121,6 @@ public final class PrescriptionPane extends ScrollPane {
       l.setWrapText(true);
       l.getStyleClass().add("missing");
       missing.getChildren().add(l);
-    }
-  }
-
-  private static void require(List<String> out, String field, String value) {
-    if (value.isBlank()) {
-      out.add(Words.of("prescription.lacks", Words.of("rx." + field)));
     }
   }
 }

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
-import saddlewright.casefile.PrescriptionDetails;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
@@ -23,6 +23,7 @@ import saddlewright.design.Saddle;
 import saddlewright.design.TissueStop;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.StepOfRule;
+import saddlewright.prescription.Completeness;
 import saddlewright.rules.Finding;
 import saddlewright.rules.RuleBook;
 import saddlewright.rules.Severity;
@@ -101,15 +102,7 @@ final class Progress {
     if (p.equals(PrescriptionDetails.EMPTY)) {
       return State.EMPTY;
     }
-    boolean full =
-        Stream.of(
-                p.prescriber(),
-                p.laboratory(),
-                p.dateIssued(),
-                p.dateRequired(),
-                p.frameworkAlloy(),
-                p.disinfection())
-            .noneMatch(String::isBlank);
+    boolean full = Completeness.of(now, Optional.empty()).isComplete();
     return full ? State.DONE : State.BEGUN;
   }
 

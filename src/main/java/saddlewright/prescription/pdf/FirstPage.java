@@ -6,7 +6,8 @@ import java.util.Optional;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import saddlewright.casefile.Case;
-import saddlewright.casefile.PrescriptionDetails;
+import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Arch;
 import saddlewright.drawing.DrawingOptions;
@@ -234,22 +235,24 @@ final class FirstPage implements Section {
     PrescriptionDetails p = printout.subject().prescription();
     return new Fields(
         List.of(
-            List.of(new Fields.Field("Prescriber, registration", p.prescriber(), 1)),
-            List.of(new Fields.Field("Practice, contact", p.practice(), 2)),
-            List.of(new Fields.Field("Laboratory", p.laboratory(), 2)),
+            List.of(new Fields.Field("Prescriber, registration", p.text(Item.PRESCRIBER_NAME), 1)),
+            List.of(new Fields.Field("Practice, contact", p.text(Item.PRACTICE), 2)),
+            List.of(new Fields.Field("Laboratory", p.text(Item.LABORATORY_NAME), 2)),
             List.of(
-                new Fields.Field("Date issued", Dates.words(p.dateIssued()), 1),
-                new Fields.Field("Date required", Dates.words(p.dateRequired()), 1)),
-            List.of(new Fields.Field("Framework alloy", p.frameworkAlloy(), 1)),
-            List.of(new Fields.Field("Denture base", p.baseMaterial(), 1)),
-            List.of(new Fields.Field("Artificial teeth", p.toothMaterial(), 1)),
-            List.of(new Fields.Field("Shade", p.shade(), 1)),
+                new Fields.Field("Date issued", Dates.words(p.text(Item.DATE_ISSUED)), 1),
+                new Fields.Field("Date required", Dates.words(p.text(Item.DATE_REQUIRED)), 1)),
+            List.of(new Fields.Field("Framework alloy", p.text(Item.FRAMEWORK_ALLOY), 1)),
+            List.of(new Fields.Field("Denture base", p.text(Item.BASE_POLYMER), 1)),
+            List.of(new Fields.Field("Artificial teeth", p.text(Item.TOOTH_MATERIAL), 1)),
+            List.of(new Fields.Field("Shade", p.text(Item.TOOTH_SHADE), 1)),
             List.of(new Fields.Field("Class", classes(), 1)),
-            List.of(new Fields.Field("Enclosures", p.enclosures(), 2)),
+            List.of(new Fields.Field("Enclosures", p.text(Item.ENCLOSED), 2)),
             List.of(
                 new Fields.Field(
-                    "Disinfection: what, with what, how long, by whom, when", p.disinfection(), 2)),
-            List.of(new Fields.Field("Instructions", p.instructions(), 2))));
+                    "Disinfection: what, with what, how long, by whom, when",
+                    p.text(Item.DISINFECTED),
+                    2)),
+            List.of(new Fields.Field("Instructions", p.text(Item.SPECIAL_INSTRUCTIONS), 2))));
   }
 
   private String classes() {

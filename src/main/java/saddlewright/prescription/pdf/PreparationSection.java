@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import saddlewright.casefile.order.PreparationKind;
 import saddlewright.prescription.MouthPreparations;
 import saddlewright.prescription.Preparation;
 import saddlewright.prescription.ToothWords;
@@ -42,10 +43,10 @@ final class PreparationSection implements Section {
                 new Table.Column("What to do", 52 * MM, 86 * MM, Weight.REGULAR),
                 new Table.Column("For", 140 * MM, 34 * MM, Weight.REGULAR)),
             true);
-    for (Preparation.Stage stage : Preparation.Stage.values()) {
-      List<Preparation> group = all.stream().filter(p -> p.stage() == stage).toList();
+    for (PreparationKind kind : PreparationKind.values()) {
+      List<Preparation> group = all.stream().filter(p -> p.kind() == kind).toList();
       if (!group.isEmpty()) {
-        table.group(stage.title());
+        table.group(kind.title());
       }
       for (Preparation p : group) {
         table.row(

@@ -79,21 +79,21 @@ class BadInputTest {
       assertRefused(
           "{\"format\":\"saddlewright-case\"" + version + "}",
           Kind.NOT_A_CASE,
-          " does not say which version of the format it has. Write \"formatVersion\": 1 if you"
+          " does not say which version of the format it has. Write \"formatVersion\": 2 if you"
               + " made it by hand.");
     }
   }
 
   @Test
   void a_case_of_a_newer_version_is_told_from_a_broken_one() {
-    for (String version : new String[] {"2", "99999999999999999999999999"}) {
+    for (String version : new String[] {"3", "99999999999999999999999999"}) {
       assertRefused(
           // What else a newer version may hold is not looked at.
           "{\"format\":\"saddlewright-case\",\"formatVersion\":" + version + ",\"upper\":7}",
           Kind.NEWER_VERSION,
           " was saved by a newer version of the program (format "
               + version
-              + "; this one reads up to 1). Update the program to open it.");
+              + "; this one reads up to 2). Update the program to open it.");
     }
   }
 

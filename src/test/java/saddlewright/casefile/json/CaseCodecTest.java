@@ -37,7 +37,7 @@ class CaseCodecTest {
             """
             {
               "format": "saddlewright-case",
-              "formatVersion": 1,
+              "formatVersion": 2,
               "reference": "R-1",
               "title": "Lower left molar",
               "profile": "uk-teaching",

@@ -185,7 +185,7 @@ class CaseSchemaTest {
                 new ImpossibleCases.Sample("a list", "[]", "", true),
                 new ImpossibleCases.Sample(
                     "a newer version",
-                    "{\"format\":\"saddlewright-case\",\"formatVersion\":2,\"reference\":\"R\"}",
+                    "{\"format\":\"saddlewright-case\",\"formatVersion\":3,\"reference\":\"R\"}",
                     "",
                     true)))
         .map(s -> dynamicTest(s.what(), () -> assertThat(faults(s.json())).isNotEmpty()));

@@ -195,7 +195,7 @@ final class ImpossibleCases {
 
   /** A case with the given members; quotes may be single ones. */
   static String file(String members) {
-    return ("{'format':'saddlewright-case','formatVersion':1,'reference':'R'," + members + "}")
+    return ("{'format':'saddlewright-case','formatVersion':2,'reference':'R'," + members + "}")
         .replace('\'', '"');
   }
 }

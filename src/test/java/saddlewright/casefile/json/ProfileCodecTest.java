@@ -152,7 +152,7 @@ class ProfileCodecTest {
           "{\n    \"id\": \"uk-teaching\",\n    \"version\": \"3\"\n  }"
         }) {
       String json =
-          "{\n  \"format\": \"saddlewright-case\",\n  \"formatVersion\": 1,\n"
+          "{\n  \"format\": \"saddlewright-case\",\n  \"formatVersion\": 2,\n"
               + "  \"reference\": \"R\",\n  \"title\": \"\",\n  \"profile\": "
               + member
               + "\n}\n";

@@ -26,8 +26,9 @@ import saddlewright.casefile.ArbitraryCases;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.Cautions;
-import saddlewright.casefile.PrescriptionDetails;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.GapDecision;
 import saddlewright.chart.ToothFindings;
@@ -107,7 +108,7 @@ class PrescriptionPdfTest {
     assertThat(words)
         .contains(PrintedPage.packed(a.upper().classification().label()))
         .contains(PrintedPage.packed(a.lower().classification().label()))
-        .contains(PrintedPage.packed(a.subject().prescription().laboratory()));
+        .contains(PrintedPage.packed(a.subject().prescription().text(Item.LABORATORY_NAME)));
   }
 
   @Test
@@ -184,7 +185,7 @@ class PrescriptionPdfTest {
     assertThat(PrintedPage.packed(bytes))
         .contains("Signatureoftheprescriber")
         .contains("Nocomponentsaredesignedyet.")
-        .contains("Theprescriberisnotnamed.");
+        .contains("Prescriber:notfilledin.");
     try (PDDocument d = PrintedPage.read(bytes)) {
       // Eight single-line fields and more, each a rule of the column's width.
       List<Double> rules = PrintedPage.levelLines(d.getPage(0));
@@ -213,19 +214,19 @@ class PrescriptionPdfTest {
         Mouths.lowerMissing(36, 37)
             .withIdentity("R-" + "0123456789".repeat(12), "A title " + word, "")
             .with(
-                new PrescriptionDetails(
-                    word,
-                    paragraph,
-                    word,
-                    "2026-11-02",
-                    "when the moon is full",
-                    word,
-                    word,
-                    word,
-                    word,
-                    paragraph,
-                    paragraph,
-                    paragraph));
+                PrescriptionDetails.EMPTY
+                    .with(Item.PRESCRIBER_NAME, word)
+                    .with(Item.PRACTICE, paragraph)
+                    .with(Item.LABORATORY_NAME, word)
+                    .with(Item.DATE_ISSUED, "2026-11-02")
+                    .with(Item.DATE_REQUIRED, "when the moon is full")
+                    .with(Item.FRAMEWORK_ALLOY, word)
+                    .with(Item.BASE_POLYMER, word)
+                    .with(Item.TOOTH_MATERIAL, word)
+                    .with(Item.TOOTH_SHADE, word)
+                    .with(Item.ENCLOSED, paragraph)
+                    .with(Item.DISINFECTED, paragraph)
+                    .with(Item.SPECIAL_INSTRUCTIONS, paragraph));
     Assessment a = Assessment.of(c);
     List<Report.Entry> entries = new ArrayList<>();
     for (int i = 0; i < 60; i++) {
