@@ -220,12 +220,14 @@ class ArchitectureTest {
   }
 
   @Test
-  void only_the_image_writer_sees_awt() {
+  void only_image_files_and_printed_pages_see_awt() {
     onlyIn(
-        List.of("drawing.raster"),
-        "image files are the one thing that needs it; elsewhere it would drag a second toolkit in",
+        List.of("drawing.raster", "prescription.pdf"),
+        "image files, pictures of pages and the printer's queue need it; elsewhere it would drag a"
+            + " second toolkit in",
         "java.awt..",
         "javax.imageio..",
+        "javax.print..",
         "javax.swing..");
   }
 
