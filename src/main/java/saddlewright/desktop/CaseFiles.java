@@ -5,7 +5,6 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +18,7 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Arch;
+import saddlewright.desktop.preview.DeskDocument;
 import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
@@ -27,8 +27,6 @@ import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.prescription.FindingSign;
-import saddlewright.prescription.pdf.PrescriptionPdf;
-import saddlewright.prescription.pdf.PrintOptions;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {
@@ -171,25 +169,22 @@ final class CaseFiles {
   }
 
   void exportPrescription() {
+    window.ifPresent(this::exportPrescription);
+  }
+
+  /** Asks, before a window, where the prescription is to be written, and writes it. */
+  void exportPrescription(Window owner) {
     FileChooser chooser = chooser("PDF", "*.pdf");
     chooser.setTitle(Words.of("file.export-pdf"));
     chooser.setInitialFileName(name() + ".pdf");
-    Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
+    Optional.ofNullable(chooser.showSaveDialog(owner))
         .map(f -> withEnding(f.toPath(), ".pdf"))
         .ifPresent(this::writePrescription);
   }
 
   void writePrescription(Path file) {
-    Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
-    byte[] pdf =
-        PrescriptionPdf.toBytes(
-            table.assessment(),
-            PrintOptions.on(LocalDate.now())
-                .with(table.notationProperty().get())
-                .with(palette)
-                .withSigns(signs()));
     try {
-      AtomicFile.write(file, pdf);
+      AtomicFile.write(file, DeskDocument.of(table).toBytes());
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));

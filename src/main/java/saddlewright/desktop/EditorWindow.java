@@ -41,6 +41,7 @@ public final class EditorWindow {
   private final SubjectPane subject = new SubjectPane(table);
   private Optional<FindingsPane> findings = Optional.empty();
   private Optional<SchoolWindow> school = Optional.empty();
+  private Optional<PreviewWindow> preview = Optional.empty();
   private final SplitPane right = new SplitPane();
   private final BorderPane root = new BorderPane();
   private final Stage stage;
@@ -87,6 +88,7 @@ public final class EditorWindow {
     scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
     stage.setScene(scene);
     table.schoolShownProperty().addListener((o, was, shown) -> showSchool(shown));
+    table.pagesShownProperty().addListener((o, was, shown) -> showPages(shown));
     stage.setMinWidth(960);
     stage.setMinHeight(600);
     stage.setMaximized(Boolean.parseBoolean(size.getProperty("maximised")));
@@ -131,7 +133,8 @@ public final class EditorWindow {
   }
 
   private BorderPane work() {
-    PrescriptionPane prescription = new PrescriptionPane(table, files::exportPrescription);
+    PrescriptionPane prescription =
+        new PrescriptionPane(table, () -> table.pagesShownProperty().set(true));
     prescription.visibleProperty().bind(table.stepProperty().isEqualTo(Step.PRESCRIPTION));
     VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);
@@ -182,6 +185,22 @@ public final class EditorWindow {
     }
   }
 
+  private void showPages(boolean shown) {
+    if (shown) {
+      if (preview.isEmpty()) {
+        preview = Optional.of(new PreviewWindow(table, files, stage));
+      }
+      preview.get().show();
+    } else {
+      preview.ifPresent(PreviewWindow::hide);
+    }
+  }
+
+  /** The window of the prescription's pages, once it has been opened. */
+  Optional<PreviewWindow> preview() {
+    return preview;
+  }
+
   /** The window of the school profile, once it has been opened. */
   Optional<SchoolWindow> school() {
     return school;
@@ -208,6 +227,7 @@ public final class EditorWindow {
     if (files.mayLeave()) {
       remembered.noteWindow(
           stage.getScene().getWidth(), stage.getScene().getHeight(), stage.isMaximized());
+      table.pagesShownProperty().set(false);
       stage.close();
     }
   }

@@ -87,7 +87,9 @@ final class Menus extends MenuBar {
         disabled(item("file.save", "Shortcut+S", files::save), closed),
         disabled(item("file.save-as", "Shortcut+Shift+S", files::saveAs), closed),
         new SeparatorMenuItem(),
-        disabled(item("file.export-pdf", "Shortcut+P", files::exportPrescription), closed),
+        disabled(
+            item("file.preview", "Shortcut+P", () -> table.pagesShownProperty().set(true)), closed),
+        disabled(item("file.export-pdf", "Shortcut+Shift+P", files::exportPrescription), closed),
         disabled(item("file.export-drawing", "Shortcut+E", files::exportDrawing), closed),
         new SeparatorMenuItem(),
         disabled(item("file.close", "Shortcut+W", files::close), closed),

@@ -25,6 +25,7 @@ import saddlewright.design.Component;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.desktop.history.History;
+import saddlewright.prescription.pdf.Paper;
 import saddlewright.rules.Finding;
 import saddlewright.rules.Profile;
 import saddlewright.rules.Remedy;
@@ -75,6 +76,8 @@ public final class Worktable {
   private final BooleanProperty anatomy = new SimpleBooleanProperty(true);
   private final BooleanProperty markers = new SimpleBooleanProperty(true);
   private final BooleanProperty schoolShown = new SimpleBooleanProperty(false);
+  private final BooleanProperty pagesShown = new SimpleBooleanProperty(false);
+  private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
   private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
   private final History history = new History();
@@ -222,6 +225,16 @@ public final class Worktable {
     return schoolShown;
   }
 
+  /** What the prescription is printed on. */
+  public ObjectProperty<Paper> paperProperty() {
+    return paper;
+  }
+
+  /** Whether the pages of the prescription are being looked at. */
+  public BooleanProperty pagesShownProperty() {
+    return pagesShown;
+  }
+
   /** The school's own profile of this case, kept while another is tried. */
   public Optional<ProfileFile> ownSchool() {
     return ownSchool;
@@ -272,6 +285,7 @@ public final class Worktable {
 
   /** Clears the desk, so that the welcome page is shown. */
   public void close() {
+    pagesShown.set(false);
     lay(Case.blank("case-1"), Optional.empty());
     open.set(false);
   }

@@ -8,7 +8,9 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -29,6 +31,7 @@ public final class PageImages implements Closeable {
   private final PDDocument document;
   private final PDFRenderer renderer;
   private final List<PageSize> sizes;
+  private final Map<Integer, Margins> blank = new HashMap<>();
 
   private PageImages(PDDocument document) {
     this.document = document;
@@ -86,7 +89,11 @@ public final class PageImages implements Closeable {
    * How far from each edge a page is blank, to {@value #STEP} mm; from edge to edge where nothing
    * is printed.
    */
-  public Margins blank(int page) {
+  public synchronized Margins blank(int page) {
+    return blank.computeIfAbsent(page, this::measure);
+  }
+
+  private Margins measure(int page) {
     PageImage image = render(page, 1 / STEP);
     int left = image.width();
     int right = image.width();

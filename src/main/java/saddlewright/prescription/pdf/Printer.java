@@ -21,8 +21,13 @@ public final class Printer {
 
   private final PrintService service;
 
-  Printer(PrintService service) {
+  private Printer(PrintService service) {
     this.service = service;
+  }
+
+  /** A printer as the system knows it. */
+  public static Printer of(PrintService service) {
+    return new Printer(service);
   }
 
   /** The printers of this computer, the usual one first; none where none is set up. */
@@ -33,7 +38,7 @@ public final class Printer {
     if (usual != null && all.remove(usual)) {
       all.add(0, usual);
     }
-    return all.stream().map(Printer::new).toList();
+    return all.stream().map(Printer::of).toList();
   }
 
   public String name() {

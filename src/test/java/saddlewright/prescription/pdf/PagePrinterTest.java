@@ -219,7 +219,7 @@ class PagePrinterTest {
   void a_printer_that_does_not_take_the_pages_is_told_of_in_a_sentence() {
     StreamPrintService gone = PaperPrinter.postScript(new ByteArrayOutputStream());
     gone.dispose();
-    assertThatThrownBy(() -> PagePrinter.print(pdf, new Printer(gone), pages(0, 0)))
+    assertThatThrownBy(() -> PagePrinter.print(pdf, Printer.of(gone), pages(0, 0)))
         .isInstanceOf(PagePrinter.NotPrinted.class)
         .hasMessageStartingWith(gone.getName() + " did not take the pages")
         .hasMessageEndingWith("or save the PDF and print it elsewhere.");

@@ -19,7 +19,7 @@ final class PaperPrinter {
 
   /** A printer that writes into a stream. */
   static Printer into(ByteArrayOutputStream out) {
-    return new Printer(postScript(out));
+    return Printer.of(postScript(out));
   }
 
   /**
@@ -30,7 +30,7 @@ final class PaperPrinter {
   static Printer taking(
       ByteArrayOutputStream out, Optional<Margins> unprinted, MediaSizeName... papers) {
     PrintService real = postScript(out);
-    return new Printer(
+    return Printer.of(
         (PrintService)
             Proxy.newProxyInstance(
                 PaperPrinter.class.getClassLoader(),

@@ -1,0 +1,86 @@
+package saddlewright.desktop;
+
+import javafx.css.PseudoClass;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import saddlewright.desktop.preview.PreviewPane;
+import saddlewright.desktop.sheet.SheetType;
+
+/** The window beside the editor that shows the pages of the prescription. */
+final class PreviewWindow {
+  private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
+  private static final KeyCombination UNDO = KeyCombination.valueOf("Shortcut+Z");
+  private static final KeyCombination REDO = KeyCombination.valueOf("Shortcut+Shift+Z");
+  private static final KeyCombination SAVE = KeyCombination.valueOf("Shortcut+S");
+  private static final KeyCombination CLOSE = KeyCombination.valueOf("Shortcut+W");
+
+  // It has no owner, which would keep it above the sheet that is being worked on beside it.
+  private final Stage stage = new Stage();
+  private final PreviewPane pane;
+
+  PreviewWindow(Worktable table, CaseFiles files, Stage editor) {
+    pane = new PreviewPane(table, () -> files.exportPrescription(stage));
+    VBox root = new VBox(new NoticeBar(table), pane);
+    VBox.setVgrow(pane, Priority.ALWAYS);
+    root.getStyleClass().add("editor");
+    root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
+    root.pseudoClassStateChanged(DARK, table.darkDeskProperty().get());
+    table
+        .darkDeskProperty()
+        .addListener((o, old, dark) -> root.pseudoClassStateChanged(DARK, dark));
+    Scene scene = new Scene(root, 1120, 860);
+    scene.getStylesheets().setAll(editor.getScene().getStylesheets());
+    scene.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE || CLOSE.match(e)) {
+            stage.hide();
+          } else if (UNDO.match(e)) {
+            table.undo();
+          } else if (REDO.match(e)) {
+            table.redo();
+          } else if (SAVE.match(e)) {
+            files.save();
+          }
+        });
+    stage.setScene(scene);
+    stage.setMinWidth(720);
+    stage.setMinHeight(480);
+    stage
+        .titleProperty()
+        .bind(
+            javafx.beans.binding.Bindings.createStringBinding(
+                () -> Words.of("pages.title", table.current().reference()),
+                table.currentProperty()));
+    stage.setOnShown(e -> pane.watch(true));
+    stage.setOnHidden(
+        e -> {
+          pane.watch(false);
+          table.pagesShownProperty().set(false);
+        });
+    stage.xProperty().addListener(o -> pane.moved());
+    stage.yProperty().addListener(o -> pane.moved());
+  }
+
+  PreviewPane pane() {
+    return pane;
+  }
+
+  Stage stage() {
+    return stage;
+  }
+
+  void show() {
+    stage.show();
+    stage.toFront();
+  }
+
+  void hide() {
+    stage.hide();
+  }
+}

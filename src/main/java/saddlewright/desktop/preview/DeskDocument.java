@@ -1,0 +1,37 @@
+package saddlewright.desktop.preview;
+
+import java.time.LocalDate;
+import java.util.List;
+import saddlewright.casefile.Assessment;
+import saddlewright.desktop.Worktable;
+import saddlewright.drawing.Palette;
+import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.pdf.PrescriptionPdf;
+import saddlewright.prescription.pdf.PrintOptions;
+
+/**
+ * The prescription as the desk stands: what it says, and how it is to look. What is marked on the
+ * screen is marked on paper.
+ *
+ * @param signs whether findings are marked on the drawing
+ */
+public record DeskDocument(Assessment assessment, PrintOptions options, boolean signs) {
+
+  /** The prescription of the case on the desk, as of today. */
+  public static DeskDocument of(Worktable table) {
+    return new DeskDocument(
+        table.assessment(),
+        PrintOptions.on(LocalDate.now())
+            .with(table.notationProperty().get())
+            .with(table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER)
+            .with(table.paperProperty().get()),
+        table.markersProperty().get());
+  }
+
+  /** The document; may be made on any thread. */
+  public byte[] toBytes() {
+    return PrescriptionPdf.toBytes(
+        assessment,
+        options.withSigns(signs ? FindingSign.callouts(assessment.report()) : List.of()));
+  }
+}
