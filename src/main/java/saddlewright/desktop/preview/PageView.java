@@ -20,6 +20,7 @@ final class PageView extends Region {
   private PageSize size;
   private double scale;
   private double wished;
+  private int shown;
 
   PageView(int page, PageSize size) {
     this.page = page;
@@ -72,7 +73,10 @@ final class PageView extends Region {
         page,
         wanted,
         () -> wish.get() == mine,
-        image -> picture.setImage(image));
+        image -> {
+          picture.setImage(image);
+          shown = mine;
+        });
     d.words(
         page,
         () -> wish.get() == mine,
@@ -88,10 +92,8 @@ final class PageView extends Region {
     }
   }
 
-  /** Whether its picture is there, in the size that was asked for last. */
+  /** Whether the picture that was asked for last is there. */
   boolean isShown() {
-    return picture.getImage() != null
-        && wished > 0
-        && Math.abs(picture.getImage().getWidth() - size.width() * wished) <= 1;
+    return wished > 0 && shown == wish.get();
   }
 }

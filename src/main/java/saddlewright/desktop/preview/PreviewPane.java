@@ -59,6 +59,7 @@ public final class PreviewPane extends BorderPane {
   private Optional<Document> document = Optional.empty();
   private boolean watching;
   private boolean due;
+  private int taken;
 
   public PreviewPane(Worktable table, Actions actions) {
     this.table = table;
@@ -98,7 +99,7 @@ public final class PreviewPane extends BorderPane {
     deeds.getStyleClass().add("preview-bar");
     deeds.setAlignment(Pos.CENTER_LEFT);
     FlowPane looks = new FlowPane(8, 6);
-    looks.getStyleClass().add("preview-bar");
+    looks.getStyleClass().addAll("preview-bar", "preview-looks");
     looks.setAlignment(Pos.CENTER_LEFT);
     looks
         .getChildren()
@@ -253,7 +254,7 @@ public final class PreviewPane extends BorderPane {
         Backstage.Urgency.DOCUMENT,
         () -> generation.get() == mine,
         () -> new Document(desk.toBytes(), backstage),
-        this::take,
+        d -> take(d, mine),
         e -> {
           if (generation.get() == mine) {
             trouble.setText(Words.of("pages.not-made", String.valueOf(e.getMessage())));
@@ -263,7 +264,8 @@ public final class PreviewPane extends BorderPane {
         });
   }
 
-  private void take(Document newer) {
+  private void take(Document newer, int number) {
+    taken = number;
     Optional<Document> older = document;
     document = Optional.of(newer);
     trouble.setVisible(false);
@@ -294,13 +296,14 @@ public final class PreviewPane extends BorderPane {
   }
 
   /** Takes other printers than those of this computer. */
-  void setPrinters(Supplier<List<Printer>> printers) {
+  public void setPrinters(Supplier<List<Printer>> printers) {
     installed = printers;
   }
 
   /** Whether the pages in view are those of the case as it stands. */
-  boolean isSettled() {
+  public boolean isSettled() {
     return !due
+        && taken == generation.get()
         && document.isPresent()
         && !stack.pages().isEmpty()
         && stack.pages().get(stack.currentProperty().get()).isShown();

@@ -13,6 +13,9 @@ import saddlewright.casefile.json.CaseStore;
 
 /** The pictures are those of the pages: their size, their ink and their words. */
 class PageImagesTest {
+  /** The margin that pages are set with, in mm. */
+  private static final double SIDE = 18;
+
   private static PageImages pages;
 
   @BeforeAll
@@ -49,8 +52,8 @@ class PageImagesTest {
     Margins blank = pages.blank(1);
     // Words begin 18 mm from the sides; the foot stands 10 mm from the bottom, with room for
     // descenders.
-    assertThat(blank.left()).isCloseTo(Flow.SIDE / Sheet.MM, within(0.5));
-    assertThat(blank.right()).isCloseTo(Flow.SIDE / Sheet.MM, within(0.5));
+    assertThat(blank.left()).isCloseTo(SIDE, within(0.5));
+    assertThat(blank.right()).isCloseTo(SIDE, within(0.5));
     assertThat(blank.bottom()).isBetween(4.0, 10.0);
   }
 

@@ -14,11 +14,11 @@ import javax.print.attribute.standard.MediaSize;
 import javax.print.attribute.standard.MediaSizeName;
 
 /** A printer for tests: the JDK's own PostScript printer, with papers and margins of our choice. */
-final class PaperPrinter {
+public final class PaperPrinter {
   private PaperPrinter() {}
 
   /** A printer that writes into a stream. */
-  static Printer into(ByteArrayOutputStream out) {
+  public static Printer into(ByteArrayOutputStream out) {
     return Printer.of(postScript(out));
   }
 
@@ -27,7 +27,7 @@ final class PaperPrinter {
    *
    * @param unprinted how wide its blank edge is, in mm; empty where it does not say
    */
-  static Printer taking(
+  public static Printer taking(
       ByteArrayOutputStream out, Optional<Margins> unprinted, MediaSizeName... papers) {
     PrintService real = postScript(out);
     return Printer.of(

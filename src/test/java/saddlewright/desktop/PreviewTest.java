@@ -1,0 +1,330 @@
+package saddlewright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javafx.event.Event;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import javax.print.attribute.standard.MediaSizeName;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import saddlewright.casefile.Case;
+import saddlewright.desktop.preview.PreviewPane;
+import saddlewright.prescription.pdf.Margins;
+import saddlewright.prescription.pdf.PaperPrinter;
+import saddlewright.prescription.pdf.Printer;
+
+/** The pages of the prescription are looked at and printed from, by keys and buttons. */
+class PreviewTest {
+  @TempDir Path folder;
+  private OnStage w;
+
+  @BeforeEach
+  void open() throws Exception {
+    w = OnStage.open(folder.resolve("settings"));
+    OnStage.run(
+        () -> {
+          w.window.files().load(Path.of("demo-cases/03-both-arches.json"));
+          w.table().pagesShownProperty().set(true);
+          return null;
+        });
+    settle();
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    OnStage.run(
+        () -> {
+          w.table().pagesShownProperty().set(false);
+          return null;
+        });
+    w.close();
+  }
+
+  private PreviewPane pane() {
+    return w.window.preview().orElseThrow().pane();
+  }
+
+  private void settle() throws Exception {
+    await("the pages are shown", () -> pane().isSettled());
+  }
+
+  private static void await(String what, Callable<Boolean> done) throws Exception {
+    for (int i = 0; i < 2000; i++) {
+      if (OnStage.run(done)) {
+        return;
+      }
+      Thread.sleep(10);
+    }
+    throw new AssertionError("waited in vain until " + what);
+  }
+
+  private <N extends Node> N find(String id, Class<N> kind) throws Exception {
+    return OnStage.run(() -> kind.cast(pane().getScene().lookup("#" + id)));
+  }
+
+  private Image picture(int page) throws Exception {
+    Node view = find("page-" + page, Node.class);
+    return OnStage.run(() -> ((ImageView) view.lookup(".image-view")).getImage());
+  }
+
+  private void key(KeyCode code) throws Exception {
+    OnStage.run(
+        () -> {
+          Node pages = pane().getScene().lookup("#pages");
+          Event.fireEvent(
+              pages, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false));
+          return null;
+        });
+    settle();
+  }
+
+  private void edit(Runnable change) throws Exception {
+    OnStage.run(
+        () -> {
+          change.run();
+          return null;
+        });
+    settle();
+  }
+
+  private void rename() {
+    Case c = w.table().current();
+    w.table().apply("title", c.withIdentity(c.reference(), "Another title", c.story()));
+  }
+
+  private String pageNumber() throws Exception {
+    TextInputControl field = find("pages-number", TextInputControl.class);
+    return OnStage.run(field::getText);
+  }
+
+  private static boolean isColoured(Image image) {
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        int p = image.getPixelReader().getArgb(x, y);
+        if (Math.abs((p >> 16 & 255) - (p & 255)) > 40) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean same(Image a, Image b) {
+    for (int y = 0; y < a.getHeight(); y++) {
+      for (int x = 0; x < a.getWidth(); x++) {
+        if (a.getPixelReader().getArgb(x, y) != b.getPixelReader().getArgb(x, y)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  @Test
+  void every_page_stands_in_the_column_and_among_the_small_ones() throws Exception {
+    ListView<?> small = find("thumbnails", ListView.class);
+    int count = OnStage.run(() -> small.getItems().size());
+    assertThat(count).isGreaterThan(3);
+    assertThat(find("page-" + count, Node.class)).isNotNull();
+    assertThat(find("page-" + (count + 1), Node.class)).isNull();
+    Image first = picture(1);
+    // ISO 216: A4 is 210 mm by 297 mm.
+    assertThat(first.getHeight() / first.getWidth()).isCloseTo(297.0 / 210, within(0.01));
+    assertThat(isColoured(first)).isTrue();
+  }
+
+  @Test
+  void the_page_follows_the_case_and_undo() throws Exception {
+    Image before = picture(1);
+    edit(this::rename);
+    Image changed = picture(1);
+    assertThat(same(before, changed)).isFalse();
+    edit(() -> w.table().undo());
+    assertThat(same(before, picture(1))).isTrue();
+  }
+
+  @Test
+  void keys_turn_the_pages_and_the_page_can_be_heard() throws Exception {
+    int count = find("thumbnails", ListView.class).getItems().size();
+    key(KeyCode.PAGE_DOWN);
+    assertThat(pageNumber()).isEqualTo("2");
+    key(KeyCode.END);
+    assertThat(pageNumber()).isEqualTo(String.valueOf(count));
+    key(KeyCode.HOME);
+    assertThat(pageNumber()).isEqualTo("1");
+    Node page = find("page-1", Node.class);
+    assertThat(OnStage.run(page::isFocused)).as("the page turned to holds the keyboard").isTrue();
+    await("the page has words", () -> page.getAccessibleText().contains("HTC-0103"));
+    assertThat(page.getAccessibleText()).startsWith("Page 1 of " + count);
+  }
+
+  @Test
+  void an_edit_leaves_the_page_that_is_looked_at() throws Exception {
+    key(KeyCode.PAGE_DOWN);
+    key(KeyCode.PAGE_DOWN);
+    edit(this::rename);
+    assertThat(pageNumber()).isEqualTo("3");
+  }
+
+  @Test
+  void paper_and_ink_are_chosen_above_the_pages() throws Exception {
+    ComboBox<?> paper = find("pages-paper", ComboBox.class);
+    edit(() -> paper.getSelectionModel().select(1));
+    Image letter = picture(1);
+    // ANSI/ASME Y14.1, size A: 8.5 by 11 inches.
+    assertThat(letter.getHeight() / letter.getWidth()).isCloseTo(11 / 8.5, within(0.01));
+    ComboBox<?> ink = find("pages-ink", ComboBox.class);
+    edit(() -> ink.getSelectionModel().select(1));
+    assertThat(isColoured(picture(1))).isFalse();
+  }
+
+  @Test
+  void true_size_is_so_many_pixels_as_the_screen_has_in_a_page() throws Exception {
+    double pixelsPerMm =
+        OnStage.run(
+            () -> {
+              javafx.stage.Screen s = javafx.stage.Screen.getPrimary();
+              return s.getDpi() / s.getOutputScaleX() / 25.4;
+            });
+    ComboBox<?> zoom = find("pages-zoom", ComboBox.class);
+    edit(() -> zoom.getSelectionModel().select(4));
+    Node page = find("page-1", Node.class);
+    assertThat(OnStage.run(() -> page.getLayoutBounds().getWidth()))
+        .isCloseTo(210 * pixelsPerMm, within(1.0));
+  }
+
+  @Test
+  void the_window_goes_with_its_case() throws Exception {
+    Stage stage = w.window.preview().orElseThrow().stage();
+    assertThat(OnStage.run(stage::isShowing)).isTrue();
+    OnStage.run(
+        () -> {
+          w.table().close();
+          return null;
+        });
+    assertThat(OnStage.run(stage::isShowing)).isFalse();
+  }
+
+  private Node inDialog(String id) throws Exception {
+    return OnStage.run(
+        () ->
+            Window.getWindows().stream()
+                .filter(win -> win.getScene() != null)
+                .map(win -> win.getScene().lookup("#" + id))
+                .filter(java.util.Objects::nonNull)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + id)));
+  }
+
+  private Button askToPrint(List<Printer> printers) throws Exception {
+    OnStage.run(
+        () -> {
+          pane().setPrinters(() -> printers);
+          ((Button) pane().getScene().lookup("#pages-print")).fire();
+          return null;
+        });
+    Labeled verdict = (Labeled) inDialog("print-verdict");
+    await("the printer has been asked", () -> !verdict.getText().endsWith("…"));
+    return (Button) inDialog("print-now");
+  }
+
+  private void closeDialog() throws Exception {
+    Node form = inDialog("print-form");
+    OnStage.run(
+        () -> {
+          form.getScene().getWindow().hide();
+          return null;
+        });
+  }
+
+  @Test
+  void without_a_printer_it_says_so_and_what_to_do() throws Exception {
+    Button print = askToPrint(List.of());
+    assertThat(((Labeled) inDialog("print-verdict")).getText())
+        .isEqualTo(
+            "No printer is set up on this computer. Save the PDF and print it elsewhere, at 100 %.");
+    assertThat(print.isDisabled()).isTrue();
+    closeDialog();
+  }
+
+  @Test
+  void a_printer_that_would_cut_is_used_only_when_that_is_accepted() throws Exception {
+    Button print =
+        askToPrint(
+            List.of(
+                PaperPrinter.taking(
+                    new ByteArrayOutputStream(),
+                    Optional.of(new Margins(5, 5, 5, 25)),
+                    MediaSizeName.ISO_A4)));
+    assertThat(((Labeled) inDialog("print-verdict")).getText())
+        .contains("Front desk leaves 25.0 mm blank at the bottom edge", "would be cut off");
+    assertThat(print.isDisabled()).isTrue();
+    CheckBox accept = (CheckBox) inDialog("print-accept");
+    OnStage.run(
+        () -> {
+          accept.setSelected(true);
+          return null;
+        });
+    assertThat(print.isDisabled()).isFalse();
+    closeDialog();
+  }
+
+  @Test
+  void a_printer_without_the_paper_is_not_used() throws Exception {
+    Button print =
+        askToPrint(
+            List.of(
+                PaperPrinter.taking(
+                    new ByteArrayOutputStream(),
+                    Optional.of(new Margins(5, 5, 5, 5)),
+                    MediaSizeName.NA_LETTER)));
+    assertThat(((Labeled) inDialog("print-verdict")).getText())
+        .contains("Front desk has no paper of 210 × 297 mm");
+    assertThat(print.isDisabled()).isTrue();
+    closeDialog();
+  }
+
+  @Test
+  void what_fits_is_printed_and_told() throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Button print =
+        askToPrint(
+            List.of(
+                PaperPrinter.taking(
+                    out, Optional.of(new Margins(5, 5, 5, 5)), MediaSizeName.ISO_A4)));
+    assertThat(((Labeled) inDialog("print-verdict")).getText())
+        .isEqualTo("✓ At true scale (100 %), with nothing cut off.");
+    OnStage.run(
+        () -> {
+          print.fire();
+          return null;
+        });
+    await("it has been printed", () -> w.table().noticeProperty().get().isPresent());
+    int count = find("thumbnails", ListView.class).getItems().size();
+    assertThat(w.table().noticeProperty().get().orElseThrow())
+        .startsWith(count + " pages have been sent to Front desk.");
+    assertThat(out.toString(StandardCharsets.ISO_8859_1).split("(?m)^showpage").length - 1)
+        .isEqualTo(count);
+  }
+}
