@@ -11,7 +11,7 @@ public final class CaseFileException extends Exception {
   public enum Kind {
     /** The text is not JSON, or not UTF-8. */
     NOT_JSON,
-    /** JSON, but of something else. */
+    /** JSON, or a PDF document, but of something else. */
     NOT_A_CASE,
     /** JSON, but not a school profile where one was wanted. */
     NOT_A_PROFILE,
@@ -23,7 +23,7 @@ public final class CaseFileException extends Exception {
     IMPOSSIBLE,
     /** Larger or more deeply nested than any case. */
     TOO_LARGE,
-    /** Missing, a folder, or not allowed to be read. */
+    /** Missing, a folder, not allowed to be read, locked with a password, or damaged. */
     UNREADABLE,
     /** The case could not be written; what was there before is untouched. */
     NOT_SAVED

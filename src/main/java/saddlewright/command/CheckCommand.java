@@ -15,7 +15,7 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.ProfileFile;
-import saddlewright.casefile.json.CaseStore;
+import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.rules.Finding;
 
 /** Classifies and judges cases. */
@@ -38,7 +38,10 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "1..*", paramLabel = "CASE", description = "Case files.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "CASE",
+      description = "Case files, or prescriptions that hold their case.")
   private List<Path> cases;
 
   @Option(
@@ -88,7 +91,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private static Judged judge(Path file, Optional<ProfileFile> school) {
     try {
-      Case pinned = CaseStore.load(file);
+      Case pinned = CaseDocument.load(file);
       Case judged = school.map(pinned::withProfile).orElse(pinned);
       return new Judged(
           Optional.of(new CheckedCase(file, Assessment.of(judged))), Optional.empty());

@@ -20,7 +20,6 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
-import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Arch;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
@@ -30,6 +29,7 @@ import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.pdf.CaseDocument;
 
 /** Draws the design sheet of a case as SVG or PNG, at true scale. */
 @Command(
@@ -46,7 +46,7 @@ final class DrawCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "CASE", description = "Case file.")
+  @Parameters(paramLabel = "CASE", description = "Case file, or prescription that holds its case.")
   private Path file;
 
   @Option(
@@ -91,7 +91,7 @@ final class DrawCommand implements Callable<Integer> {
           spec.commandLine(), "--dpi " + dpi + " is out of range; use a number from 10 to 2400");
     }
     OutFile.refuseCase(out, file, spec.commandLine());
-    Case subject = CaseStore.load(file);
+    Case subject = CaseDocument.load(file);
     Drawing drawing =
         SheetDrawing.of(
                 layout(subject, Arch.UPPER, Shown.lower),

@@ -17,8 +17,8 @@ import picocli.CommandLine.Spec;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.CaseFileException;
-import saddlewright.casefile.json.CaseStore;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 import saddlewright.prescription.pdf.PrintOptions;
@@ -32,7 +32,7 @@ import saddlewright.prescription.pdf.PrintOptions;
 final class PrescribeCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "CASE", description = "Case file.")
+  @Parameters(paramLabel = "CASE", description = "Case file, or prescription that holds its case.")
   private Path file;
 
   @Option(
@@ -80,7 +80,7 @@ final class PrescribeCommand implements Callable<Integer> {
           spec.commandLine(), "--out " + out + ": the name must end in .pdf");
     }
     OutFile.refuseCase(out, file, spec.commandLine());
-    Assessment assessment = Assessment.of(CaseStore.load(file));
+    Assessment assessment = Assessment.of(CaseDocument.load(file));
     AtomicFile.write(
         out,
         PrescriptionPdf.toBytes(

@@ -10,10 +10,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.CaseFileException;
-import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Notation;
 import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
+import saddlewright.prescription.pdf.CaseDocument;
 
 /** Prints the component schedule of a case. */
 @Command(
@@ -24,7 +24,7 @@ import saddlewright.prescription.Schedule;
 final class ScheduleCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "CASE", description = "Case file.")
+  @Parameters(paramLabel = "CASE", description = "Case file, or prescription that holds its case.")
   private Path file;
 
   @Option(
@@ -34,7 +34,7 @@ final class ScheduleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CaseFileException {
-    Assessment assessment = Assessment.of(CaseStore.load(file));
+    Assessment assessment = Assessment.of(CaseDocument.load(file));
     spec.commandLine().getOut().print(Schedule.of(assessment, Notation.FDI).toText());
     if (reasons) {
       spec.commandLine().getOut().print("\n" + Reasons.of(assessment).toText());

@@ -27,6 +27,7 @@ import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.pdf.CaseDocument;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {
@@ -35,6 +36,9 @@ final class CaseFiles {
   private final Worktable table;
   private final Remembered remembered;
   private Optional<Window> window = Optional.empty();
+
+  /** The prescription from which the case on the desk was taken; it is never written to. */
+  private Optional<Path> taken = Optional.empty();
 
   CaseFiles(Worktable table, Remembered remembered) {
     this.table = table;
@@ -47,6 +51,7 @@ final class CaseFiles {
 
   void create() {
     if (mayLeave()) {
+      taken = Optional.empty();
       table.lay(Case.blank("case-1"), Optional.empty());
       table.stepProperty().set(Step.CHART);
     }
@@ -55,6 +60,7 @@ final class CaseFiles {
   /** Lays a copy of a demo case on the desk. */
   void demo(Case c) {
     if (mayLeave()) {
+      taken = Optional.empty();
       table.lay(c, Optional.empty());
       table.stepProperty().set(Step.REVIEW);
     }
@@ -68,7 +74,7 @@ final class CaseFiles {
 
   void choose() {
     if (mayLeave()) {
-      FileChooser chooser = chooser(Words.of("file.case"), "*.json");
+      FileChooser chooser = chooser(Words.of("file.case-or-prescription"), "*.json", "*.pdf");
       chooser.setTitle(Words.of("file.open"));
       Optional.ofNullable(chooser.showOpenDialog(window.orElse(null)))
           .map(File::toPath)
@@ -82,12 +88,22 @@ final class CaseFiles {
     }
   }
 
-  /** Opens a file; when that fails, the case on the desk stays. */
+  /**
+   * Opens a case file, or the case in a prescription; when that fails, the case on the desk stays.
+   * What was taken from a prescription has no file yet, so that saving asks for one.
+   */
   void load(Path file) {
     try {
-      table.lay(CaseStore.load(file), Optional.of(file));
+      boolean pdf = CaseDocument.isPdf(file);
+      table.lay(CaseDocument.load(file), pdf ? Optional.empty() : Optional.of(file));
+      taken = pdf ? Optional.of(file) : Optional.empty();
       table.stepProperty().set(Step.REVIEW);
-      table.noticeProperty().set(Optional.empty());
+      table
+          .noticeProperty()
+          .set(
+              pdf
+                  ? Optional.of(Words.of("notice.taken", AtomicFile.nameOf(file)))
+                  : Optional.empty());
       remembered.note(file);
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
@@ -225,19 +241,20 @@ final class CaseFiles {
   }
 
   private String name() {
-    return table
-        .fileProperty()
-        .get()
+    return place()
         .map(p -> p.getFileName().toString().replaceAll("\\.[^.]+$", ""))
         .orElseGet(() -> table.current().reference().replaceAll("[^A-Za-z0-9._-]", "-"));
   }
 
-  private FileChooser chooser(String what, String ending) {
+  /** Where the case comes from. */
+  private Optional<Path> place() {
+    return table.fileProperty().get().or(() -> taken);
+  }
+
+  private FileChooser chooser(String what, String... endings) {
     FileChooser chooser = new FileChooser();
-    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, ending));
-    table
-        .fileProperty()
-        .get()
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, endings));
+    place()
         .map(p -> p.toAbsolutePath().getParent().toFile())
         .filter(File::isDirectory)
         .ifPresent(chooser::setInitialDirectory);

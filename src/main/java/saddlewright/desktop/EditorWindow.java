@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Properties;
 import javafx.animation.PauseTransition;
+import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.scene.Scene;
 import javafx.scene.control.SplitPane;
+import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -86,6 +89,8 @@ public final class EditorWindow {
         .add(EditorWindow.class.getResource("/saddlewright/desktop/desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_TYPED, EditorWindow::dropControlCharacters);
     scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+    scene.setOnDragOver(EditorWindow::mayDrop);
+    scene.setOnDragDropped(this::dropped);
     stage.setScene(scene);
     table.schoolShownProperty().addListener((o, was, shown) -> showSchool(shown));
     table.pagesShownProperty().addListener((o, was, shown) -> showPages(shown));
@@ -221,6 +226,21 @@ public final class EditorWindow {
   /** Opens a file from the command line. */
   public void open(Path file) {
     files.load(file);
+  }
+
+  private static void mayDrop(DragEvent e) {
+    if (e.getDragboard().hasFiles()) {
+      e.acceptTransferModes(TransferMode.COPY);
+    }
+  }
+
+  /** Opens the file that was dropped on the window, once whoever dropped it has been answered. */
+  private void dropped(DragEvent e) {
+    if (e.getDragboard().hasFiles()) {
+      Path file = e.getDragboard().getFiles().get(0).toPath();
+      Platform.runLater(() -> files.open(file));
+      e.setDropCompleted(true);
+    }
   }
 
   private void quit() {

@@ -65,6 +65,27 @@ class PrescribeCommandTest {
   }
 
   @Test
+  void every_command_takes_the_prescription_where_it_takes_the_case() {
+    Path pdf = folder.resolve("p.pdf");
+    Run.of("prescribe", CASE, "--out", pdf, "--date", "2026-11-02");
+    assertThat(Run.of("schedule", pdf)).isEqualTo(Run.of("schedule", CASE));
+    Run checked = Run.of("check", CASE);
+    assertThat(Run.of("check", pdf))
+        .isEqualTo(
+            new Run(checked.code(), checked.out().replace(CASE.toString(), pdf.toString()), ""));
+    Path svg = folder.resolve("1.svg");
+    Path same = folder.resolve("2.svg");
+    Run.of("draw", CASE, "--out", svg);
+    assertThat(Run.of("draw", pdf, "--out", same)).isEqualTo(new Run(0, "", ""));
+    assertThat(same).hasSameBinaryContentAs(svg);
+    Path again = folder.resolve("again.pdf");
+    Run.of("prescribe", pdf, "--out", again, "--date", "2026-11-02");
+    assertThat(again).hasSameBinaryContentAs(pdf);
+    assertThat(Run.of("prescribe", pdf, "--out", pdf).code()).isEqualTo(2);
+    assertThat(pdf).hasSameBinaryContentAs(again);
+  }
+
+  @Test
   void refuses_another_kind_of_file() {
     assertThat(Run.of("prescribe", CASE, "--out", folder.resolve("p.doc")).err())
         .isEqualToIgnoringNewLines(

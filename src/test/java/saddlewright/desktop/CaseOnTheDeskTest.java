@@ -147,6 +147,37 @@ class CaseOnTheDeskTest {
   }
 
   @Test
+  void a_case_taken_from_a_prescription_has_no_file_that_saving_could_spoil() throws Exception {
+    w.press("welcome-new");
+    w.drag(36, 37);
+    Case charted = w.table().current();
+    Path pdf = folder.resolve("prescription.pdf");
+    OnStage.run(
+        () -> {
+          w.window.files().writePrescription(pdf);
+          return null;
+        });
+    byte[] written = Files.readAllBytes(pdf);
+    OnStage.run(
+        () -> {
+          w.table().undo();
+          w.window.files().load(pdf);
+          return null;
+        });
+    w.settle();
+    assertThat(w.table().current()).isEqualTo(charted);
+    assertThat(w.table().fileProperty().get()).isEmpty();
+    assertThat(w.find("notice-text", Labeled.class).getText())
+        .isEqualTo(
+            "The case was taken out of prescription.pdf. Saving asks for a case file of its own;"
+                + " the prescription stays as it was.");
+    Path own = folder.resolve("prescription.json");
+    assertThat(OnStage.run(() -> w.window.files().write(own))).isTrue();
+    assertThat(Files.readAllBytes(pdf)).isEqualTo(written);
+    assertThat(w.table().fileProperty().get()).contains(own);
+  }
+
+  @Test
   void a_finding_selects_its_subjects_and_a_remedy_is_one_edit() throws Exception {
     w.press("welcome-new");
     w.press("show-LOWER");

@@ -11,22 +11,30 @@ import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseFileException.Kind;
 
 /** The bytes of a file that is to be opened, within bounds. */
-final class FileBytes {
+public final class FileBytes {
   private FileBytes() {}
 
+  /** At most as many bytes as a case may have, and one more. */
+  static byte[] of(Path file, String noun) throws CaseFileException {
+    // One byte more than allowed: enough for the codec to refuse it, however long it is.
+    return of(file, noun, CaseCodec.MAX_BYTES + 1);
+  }
+
   /**
+   * The first bytes of a file.
+   *
    * @param noun what the file should be, for the sentences
+   * @param most how many are read; no more than these
    * @throws CaseFileException when it cannot be read
    */
-  static byte[] of(Path file, String noun) throws CaseFileException {
+  public static byte[] of(Path file, String noun, int most) throws CaseFileException {
     String name = AtomicFile.nameOf(file);
     if (Files.isDirectory(file)) {
       throw unreadable(
           name + " is a folder, not a " + noun + " file. Choose a file inside it.", null);
     }
     try (InputStream in = Files.newInputStream(file)) {
-      // One byte more than allowed: enough for the codec to refuse it, however long it is.
-      return in.readNBytes(CaseCodec.MAX_BYTES + 1);
+      return in.readNBytes(most);
     } catch (NoSuchFileException e) {
       throw unreadable(
           name

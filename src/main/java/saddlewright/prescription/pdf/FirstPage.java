@@ -1,10 +1,10 @@
 package saddlewright.prescription.pdf;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PrescriptionDetails;
@@ -14,6 +14,7 @@ import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.SheetDrawing;
 import saddlewright.geometry.Box;
 import saddlewright.layout.Layout;
+import saddlewright.prescription.PictureWords;
 import saddlewright.prescription.ToothWords;
 
 /** What the technician holds first: whose case, by when, in what, and the drawing at true scale. */
@@ -153,11 +154,18 @@ final class FirstPage implements Section {
   /** Paints the drawing with its caption here, its left edge at a place. */
   private void drawing(Flow flow, SheetDrawing d, double left) throws IOException {
     Box extent = DrawingPainter.extent(d.drawing());
-    PDStructureElement figure = flow.tags().under(flow.tags().document(), "Figure");
-    figure.setAlternateDescription(
-        "Drawing of the design at true scale, occlusal view; its components are listed in the"
-            + " component schedule.");
-    flow.sheet().begin(figure);
+    flow.sheet()
+        .begin(
+            flow.tags()
+                .figure(
+                    flow.tags().document(),
+                    words(d),
+                    flow.sheet()
+                        .area(
+                            left,
+                            flow.y(),
+                            extent.width() * Sheet.MM,
+                            extent.height() * Sheet.MM)));
     DrawingPainter.paint(
         d.drawing(),
         printout.options().palette(),
@@ -174,6 +182,13 @@ final class FirstPage implements Section {
         Weight.REGULAR,
         7,
         Shade.QUIET);
+  }
+
+  private String words(SheetDrawing d) {
+    List<Arch> shown = new ArrayList<>();
+    d.upperPlace().ifPresent(t -> shown.add(Arch.UPPER));
+    d.lowerPlace().ifPresent(t -> shown.add(Arch.LOWER));
+    return PictureWords.of(printout.assessment(), printout.notation(), shown);
   }
 
   private void fieldsAbove(Flow flow, Fields fields) throws IOException {

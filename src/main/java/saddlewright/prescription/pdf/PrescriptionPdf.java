@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import saddlewright.casefile.Assessment;
+import saddlewright.casefile.json.CaseCodec;
 
 /**
  * The laboratory prescription of a case as a PDF document: vectors and embedded type, the drawing
@@ -45,7 +46,10 @@ public final class PrescriptionPdf {
         s.close();
       }
       tags.into(document);
-      Metadata.write(document, printout.title(), options.date());
+      byte[] file = CaseCodec.toBytes(printout.subject());
+      Metadata.of(printout, file).into(document);
+      OutputIntent.into(document);
+      EnclosedCase.into(document, file, options.date());
       document.save(bytes);
     } catch (IOException e) {
       // Nothing here touches a file: only a damaged font in the program can bring us here.

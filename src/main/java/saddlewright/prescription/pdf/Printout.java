@@ -30,7 +30,8 @@ record Printout(Assessment assessment, PrintOptions options, Schedule schedule) 
 
   /** What the document is called. */
   String title() {
-    return KIND + (reference().isEmpty() ? "" : ", " + reference());
+    String reference = subject().reference().strip();
+    return KIND + (reference.isEmpty() ? "" : ", " + reference);
   }
 
   /** Upper or Lower. */

@@ -99,6 +99,11 @@ final class Sheet implements AutoCloseable {
     content.stroke();
   }
 
+  /** An area of the page as its file measures it, from the bottom left corner. */
+  PDRectangle area(double x, double y, double w, double h) {
+    return new PDRectangle(round(x), round(height - y - h), round(w), round(h));
+  }
+
   private void fill(Shade shade) throws IOException {
     content.setNonStrokingColor(shade.red(), shade.green(), shade.blue());
   }

@@ -40,7 +40,14 @@ final class Table {
     PDStructureElement head = flow.tags().under(element, "TR");
     List<Flow.Cell> cells = new ArrayList<>();
     for (Column c : columns) {
-      cells.add(cell(head, "TH", c, c.title(), Weight.REGULAR, Flow.SMALL, Shade.QUIET));
+      cells.add(
+          cell(
+              flow.tags().columnHead(head, 1),
+              c,
+              c.title(),
+              Weight.REGULAR,
+              Flow.SMALL,
+              Shade.QUIET));
     }
     flow.row(cells);
     ruleUnderHead();
@@ -82,7 +89,8 @@ final class Table {
     flow.gap(5);
     PDStructureElement row = flow.tags().under(element, "TR");
     Column whole = new Column("", 0, Flow.MEASURE, Weight.BOLD);
-    flow.row(List.of(cell(row, "TH", whole, title, Weight.BOLD, 8.5, Shade.INK)));
+    PDStructureElement head = flow.tags().columnHead(row, columns.size());
+    flow.row(List.of(cell(head, whole, title, Weight.BOLD, 8.5, Shade.INK)));
   }
 
   /** A row; one text for each column. */
@@ -91,7 +99,7 @@ final class Table {
     List<Flow.Cell> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Column c = columns.get(i);
-      cells.add(cell(row, "TD", c, texts[i], c.weight(), Flow.BODY, Shade.INK));
+      cells.add(cell(flow.tags().under(row, "TD"), c, texts[i], c.weight(), Flow.BODY, Shade.INK));
     }
     flow.gap(ABOVE_ROW);
     Optional<Flow.AtTop> box =
@@ -115,15 +123,9 @@ final class Table {
   }
 
   private Flow.Cell cell(
-      PDStructureElement row,
-      String type,
-      Column c,
-      String text,
-      Weight weight,
-      double size,
-      Shade shade) {
+      PDStructureElement element, Column c, String text, Weight weight, double size, Shade shade) {
     return new Flow.Cell(
-        flow.tags().under(row, type),
+        element,
         flow.left() + c.from(),
         Wrap.lines(text, weight, size, c.width()),
         weight,

@@ -9,11 +9,14 @@ import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 
 /** The logical structure of the document, by which it can be read aloud in order. */
 final class Tags {
@@ -33,6 +36,33 @@ final class Tags {
   PDStructureElement under(PDStructureNode parent, String type) {
     PDStructureElement e = new PDStructureElement(type, parent);
     parent.appendKid(e);
+    return e;
+  }
+
+  /** A cell that heads the columns over which it stands. */
+  PDStructureElement columnHead(PDStructureNode row, int columns) {
+    PDStructureElement e = under(row, "TH");
+    PDTableAttributeObject a = new PDTableAttributeObject();
+    a.setScope(PDTableAttributeObject.SCOPE_COLUMN);
+    if (columns > 1) {
+      a.setColSpan(columns);
+    }
+    e.getCOSObject().setItem(COSName.A, a.getCOSObject());
+    return e;
+  }
+
+  /**
+   * A picture with the words that stand for it.
+   *
+   * @param box around it on its page, in points from the bottom left corner
+   */
+  PDStructureElement figure(PDStructureNode parent, String words, PDRectangle box) {
+    PDStructureElement e = under(parent, "Figure");
+    e.setAlternateDescription(words);
+    PDLayoutAttributeObject a = new PDLayoutAttributeObject();
+    a.setPlacement(PDLayoutAttributeObject.PLACEMENT_BLOCK);
+    a.setBBox(box);
+    e.getCOSObject().setItem(COSName.A, a.getCOSObject());
     return e;
   }
 
