@@ -114,12 +114,17 @@ class ArchitectureTest {
               BELOW_CASEFILE + " casefile",
               "the search ranks designs by the same rules that judge a person's"),
           new Row(
+              "interchange",
+              BELOW_CASEFILE + " drawing casefile prescription",
+              "what other systems are told is what the prescription says, which knows of none of"
+                  + " them"),
+          new Row(
               "command",
-              BELOW_CASEFILE + " drawing casefile prescription marking proposals",
+              BELOW_CASEFILE + " drawing casefile prescription marking proposals interchange",
               "the command line must run where there is no display"),
           new Row(
               "desktop",
-              BELOW_CASEFILE + " drawing casefile prescription marking proposals",
+              BELOW_CASEFILE + " drawing casefile prescription marking proposals interchange",
               "the window calls the same functions as the command line, not the command line"));
 
   @TestFactory
@@ -200,9 +205,9 @@ class ArchitectureTest {
   }
 
   @Test
-  void only_the_codec_and_the_command_line_see_jackson() {
+  void only_those_that_write_json_see_jackson() {
     onlyIn(
-        List.of("casefile.json", "command"),
+        List.of("casefile.json", "command", "interchange"),
         "the file format must be able to outlive the library and the shape of the classes",
         "com.fasterxml.jackson..");
   }
@@ -213,7 +218,11 @@ class ArchitectureTest {
         noClasses()
             .that()
             .resideOutsideOfPackages(
-                tree("casefile.json"), tree("command"), tree("desktop"), tree("prescription"))
+                tree("casefile.json"),
+                tree("command"),
+                tree("desktop"),
+                tree("interchange"),
+                tree("prescription"))
             .should()
             .dependOnClassesThat(resideInAPackage(tree("casefile.json")))
             .because("only those that open, save or embed a file need its format"));

@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
       ProfilesCommand.class,
       DrawCommand.class,
       ScheduleCommand.class,
-      PrescribeCommand.class
+      PrescribeCommand.class,
+      ExportCommand.class
     },
     footer = {
       "",

@@ -5,6 +5,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +27,7 @@ import saddlewright.drawing.Palette;
 import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
+import saddlewright.interchange.FhirBundle;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.pdf.CaseDocument;
 
@@ -205,6 +207,38 @@ final class CaseFiles {
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
     }
+  }
+
+  void exportFhir() {
+    FileChooser chooser = chooser(Words.of("file.fhir"), "*.json");
+    chooser.setTitle(Words.of("file.export-fhir"));
+    chooser.setInitialFileName(name() + ".fhir.json");
+    Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
+        .map(f -> withEnding(f.toPath(), ".json"))
+        .ifPresent(this::writeFhir);
+  }
+
+  /** Writes the bundle with the reference alone: whose case it is stays in the house. */
+  void writeFhir(Path file) {
+    if (isTheCase(file)) {
+      table.noticeProperty().set(Optional.of(Words.of("notice.is-the-case", file.getFileName())));
+      return;
+    }
+    try {
+      AtomicFile.write(file, FhirBundle.toBytes(table.assessment(), LocalDate.now()));
+      table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
+    } catch (CaseFileException e) {
+      table.noticeProperty().set(Optional.of(e.sentences()));
+    }
+  }
+
+  /** A case file and a bundle have the same ending, so that one could take the other's place. */
+  private boolean isTheCase(Path file) {
+    return table
+        .fileProperty()
+        .get()
+        .filter(own -> own.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize()))
+        .isPresent();
   }
 
   /** What is marked on the screen is marked on paper. */

@@ -91,6 +91,7 @@ final class Menus extends MenuBar {
             item("file.preview", "Shortcut+P", () -> table.pagesShownProperty().set(true)), closed),
         disabled(item("file.export-pdf", "Shortcut+Shift+P", files::exportPrescription), closed),
         disabled(item("file.export-drawing", "Shortcut+E", files::exportDrawing), closed),
+        disabled(item("file.export-fhir", "", files::exportFhir), closed),
         new SeparatorMenuItem(),
         disabled(item("file.close", "Shortcut+W", files::close), closed),
         item("file.quit", "Shortcut+Q", quit));

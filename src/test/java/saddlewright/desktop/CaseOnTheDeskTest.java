@@ -178,6 +178,22 @@ class CaseOnTheDeskTest {
   }
 
   @Test
+  void the_bundle_for_other_systems_never_takes_the_place_of_the_case() throws Exception {
+    w.press("welcome-new");
+    Path file = folder.resolve("case.json");
+    Path bundle = folder.resolve("case.fhir.json");
+    OnStage.run(
+        () -> {
+          w.window.files().write(file);
+          w.window.files().writeFhir(file);
+          w.window.files().writeFhir(bundle);
+          return null;
+        });
+    assertThat(Files.readString(file)).contains("saddlewright-case");
+    assertThat(Files.readString(bundle)).contains("\"resourceType\": \"Bundle\"");
+  }
+
+  @Test
   void a_finding_selects_its_subjects_and_a_remedy_is_one_edit() throws Exception {
     w.press("welcome-new");
     w.press("show-LOWER");

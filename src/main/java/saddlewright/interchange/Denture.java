@@ -1,0 +1,6 @@
+package saddlewright.interchange;
+
+import saddlewright.dentition.Arch;
+
+/** The DeviceRequest of an arch. */
+record Denture(Arch arch, Resource request) {}

@@ -1,0 +1,102 @@
+package saddlewright.interchange;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import saddlewright.casefile.Assessment;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.json.Fingerprint;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.PatientIdentity;
+import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.casefile.order.Signature;
+import saddlewright.dentition.Arch;
+import saddlewright.prescription.Completeness;
+import saddlewright.prescription.Level;
+import saddlewright.prescription.Revision;
+
+/**
+ * What a bundle is made from, and what follows from it for all of its resources.
+ *
+ * @param date the day on which the bundle is made
+ * @param patient whose case it is, when that may be told
+ * @param lacking what must be filled in and is not
+ */
+record Order(
+    Assessment assessment,
+    LocalDate date,
+    Optional<PatientIdentity> patient,
+    Revision revision,
+    List<Completeness.Gap> lacking) {
+
+  static Order of(Assessment assessment, LocalDate date, Optional<PatientIdentity> patient) {
+    return new Order(
+        assessment,
+        date,
+        patient,
+        Revision.of(assessment.subject()),
+        Completeness.of(assessment, patient).gaps(Level.MUST));
+  }
+
+  Case subject() {
+    return assessment.subject();
+  }
+
+  PrescriptionDetails details() {
+    return subject().prescription();
+  }
+
+  boolean coursework() {
+    return details().kind() == DocumentKind.COURSEWORK;
+  }
+
+  /** The signature, unless the design is known to have changed since. */
+  Optional<Signature> signature() {
+    return details()
+        .signature()
+        .filter(s -> !coursework())
+        .filter(
+            s ->
+                s.designHash().isEmpty() || s.designHash().equals(Fingerprint.ofDesign(subject())));
+  }
+
+  /** Whether others may act on it: complete and signed. */
+  boolean actionable() {
+    return signature().isPresent() && lacking.isEmpty();
+  }
+
+  /** An exercise proposes; only a prescription orders (R4, request intent). */
+  String intent() {
+    return coursework() ? "proposal" : "order";
+  }
+
+  String status() {
+    return actionable() ? "active" : "draft";
+  }
+
+  /** An identifier of something that stays the same through all revisions. */
+  String name(String part) {
+    return subject().reference() + "/" + part;
+  }
+
+  /** The identifier of a revision, such as {@code HTC-0101/r2}. */
+  String name(int number) {
+    return subject().reference() + "/r" + number;
+  }
+
+  /** The identifier of the denture of an arch in a revision, such as {@code HTC-0101/lower/r2}. */
+  String name(Arch arch, int number) {
+    return subject().reference() + "/" + arch.code() + "/r" + number;
+  }
+
+  /** An empty resource that is the same in every export of the case. */
+  Resource resource(String type, String part) {
+    Resource r = new Resource(type, name(part));
+    return coursework() ? r.asTest() : r;
+  }
+
+  /** An empty resource that belongs to this revision. */
+  Resource ofRevision(String type, String part) {
+    return resource(type, part + "/r" + revision.number());
+  }
+}
