@@ -74,6 +74,13 @@ public final class AtomicFile {
     if (said.contains("no space") || said.contains("not enough space") || said.contains("quota")) {
       return "the disk is full. Make room, or save it elsewhere.";
     }
+    boolean locked =
+        e instanceof AccessDeniedException && Files.isWritable(file)
+            || said.contains("being used by another process");
+    if (locked && Files.isWritable(folderOf(file))) {
+      // So Windows answers while a viewer holds the file.
+      return "it is open in another program. Close it there, or save it under another name.";
+    }
     if (Files.exists(file) && !Files.isWritable(file) && Files.isWritable(folderOf(file))) {
       return "the file is write-protected. Save it under another name.";
     }

@@ -1,6 +1,8 @@
 package saddlewright.command;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -16,8 +18,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
+import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.casefile.json.PatientStore;
+import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.Issue;
 import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
@@ -39,7 +46,9 @@ final class PrescribeCommand implements Callable<Integer> {
       names = "--out",
       required = true,
       paramLabel = "FILE",
-      description = "Where to write: a name that ends in .pdf.")
+      description =
+          "Where to write: a name that ends in .pdf, or a folder, in which it is named after case"
+              + " and revision.")
   private Path out;
 
   @Option(
@@ -73,21 +82,103 @@ final class PrescribeCommand implements Callable<Integer> {
     }
   }
 
+  @Option(
+      names = "--issue",
+      description =
+          "Issue it: the case records the revision, with the day and a hash of its content."
+              + " Without it, what has changed since the last issue is printed as a draft.")
+  private boolean issue;
+
+  @Option(
+      names = "--incomplete",
+      description = "With --issue: issue it although fields that must be filled in are blank.")
+  private boolean incomplete;
+
   @Override
   public Integer call() throws CaseFileException, IOException {
-    if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+    Case c = CaseDocument.load(file);
+    if (issue && isPdf(file)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          file
+              + " is a document, which records nothing any more; open it in the editor and save the"
+              + " case, then issue that");
+    }
+    if (incomplete && !issue) {
+      throw new ParameterException(spec.commandLine(), "--incomplete goes with --issue");
+    }
+    Issue now = new Issue(Assessment.of(c), PatientStore.findBeside(file), date);
+    List<Completeness.Gap> gaps = issue ? now.gaps() : List.of();
+    if (!gaps.isEmpty() && !incomplete) {
+      refuse(gaps);
+      return CommandLine.ExitCode.SOFTWARE;
+    }
+    Assessment printed = issue ? now.recorded() : now.now();
+    Path target = target(printed.subject());
+    OutFile.refuseCase(target, file, spec.commandLine());
+    AtomicFile.write(
+        target,
+        PrescriptionPdf.toBytes(
+            printed,
+            PrintOptions.on(issue ? now.day() : date)
+                .with(paper)
+                .withSigns(findings ? FindingSign.callouts(printed.report()) : List.of())));
+    if (issue) {
+      record(now, printed, target);
+    }
+    return CommandLine.ExitCode.OK;
+  }
+
+  private void refuse(List<Completeness.Gap> gaps) {
+    PrintWriter err = spec.commandLine().getErr();
+    err.println(
+        file
+            + ": not issued, since "
+            + (gaps.size() == 1 ? "one thing" : gaps.size() + " things")
+            + " that must be filled in "
+            + (gaps.size() == 1 ? "is" : "are")
+            + " missing:");
+    gaps.forEach(g -> err.println("  " + g.sentence()));
+    err.println("Fill them in, or issue it all the same with --incomplete.");
+  }
+
+  /** The document is on the disk; only now may the case say that it has gone out. */
+  private void record(Issue issued, Assessment printed, Path target) throws CaseFileException {
+    if (!issued.isRepeated()) {
+      try {
+        CaseStore.save(printed.subject(), file);
+      } catch (CaseFileException e) {
+        throw new CaseFileException(
+            e.kind(),
+            target
+                + " has been written, but the case does not record it: "
+                + e.sentences()
+                + " Then issue it again.",
+            e);
+      }
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(
+        target
+            + ": "
+            + Issue.stateOf(printed.subject())
+            + (issued.isRepeated() ? " (written once more; nothing has changed since)" : ""));
+    issued.signing().ifPresent(out::println);
+  }
+
+  /** The file to write; a folder gets one that is named after the case and its revision. */
+  private Path target(Case printed) {
+    if (Files.isDirectory(out)) {
+      return out.resolve(Issue.fileName(printed));
+    }
+    if (!isPdf(out)) {
       throw new ParameterException(
           spec.commandLine(), "--out " + out + ": the name must end in .pdf");
     }
-    OutFile.refuseCase(out, file, spec.commandLine());
-    Assessment assessment = Assessment.of(CaseDocument.load(file));
-    AtomicFile.write(
-        out,
-        PrescriptionPdf.toBytes(
-            assessment,
-            PrintOptions.on(date)
-                .with(paper)
-                .withSigns(findings ? FindingSign.callouts(assessment.report()) : List.of())));
-    return CommandLine.ExitCode.OK;
+    return out;
+  }
+
+  private static boolean isPdf(Path file) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
   }
 }

@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.casefile.order.Item;
 
 /** The prescribe and schedule commands. */
 class PrescribeCommandTest {
@@ -128,5 +132,69 @@ class PrescribeCommandTest {
     assertThat(Run.of("prescribe", faulty, "--out", plain).code()).isZero();
     assertThat(Run.of("prescribe", faulty, "--out", marked, "--findings").code()).isZero();
     assertThat(Files.size(marked)).isGreaterThan(Files.size(plain));
+  }
+
+  @Test
+  void issuing_writes_the_document_and_then_records_the_revision_in_the_case() throws Exception {
+    Path file = Files.copy(CASE, folder.resolve("case.json"));
+    Run run = Run.of("prescribe", file, "--out", folder, "--issue", "--date", "2026-11-03");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    Path pdf = folder.resolve("HTC-0101-revision-1.pdf");
+    assertThat(run.out())
+        .startsWith(pdf + ": Revision 1, issued 3 Nov 2026 · ")
+        .contains("Signed by Dr A. Wainfleet");
+    assertThat(pdf).exists();
+    assertThat(CaseStore.load(file).prescription().issued())
+        .singleElement()
+        .satisfies(r -> assertThat(r.on()).isEqualTo(LocalDate.of(2026, 11, 3)));
+
+    byte[] first = Files.readAllBytes(pdf);
+    byte[] recorded = Files.readAllBytes(file);
+    Run again = Run.of("prescribe", file, "--out", folder, "--issue", "--date", "2026-11-20");
+    assertThat(again.out()).contains("written once more; nothing has changed since");
+    assertThat(pdf).as("the same revision is the same document").hasBinaryContent(first);
+    assertThat(file).hasBinaryContent(recorded);
+  }
+
+  @Test
+  void an_incomplete_case_is_issued_only_when_asked_to_and_says_what_is_missing() throws Exception {
+    Case c = CaseStore.load(CASE);
+    Path file = folder.resolve("case.json");
+    CaseStore.save(c.with(c.prescription().with(Item.TOOTH_SHADE, "")), file);
+    byte[] before = Files.readAllBytes(file);
+    Path pdf = folder.resolve("p.pdf");
+
+    Run refused = Run.of("prescribe", file, "--out", pdf, "--issue");
+    assertThat(refused.code()).isEqualTo(1);
+    assertThat(refused.err().lines())
+        .containsExactly(
+            file + ": not issued, since one thing that must be filled in is missing:",
+            "  Tooth shade: not filled in.",
+            "Fill them in, or issue it all the same with --incomplete.");
+    assertThat(pdf).doesNotExist();
+    assertThat(file).hasBinaryContent(before);
+
+    assertThat(Run.of("prescribe", file, "--out", pdf, "--issue", "--incomplete").code()).isZero();
+    assertThat(pdf).exists();
+    assertThat(CaseStore.load(file).prescription().issued()).hasSize(1);
+  }
+
+  @Test
+  void nothing_is_recorded_when_the_document_cannot_be_written() throws Exception {
+    Path file = Files.copy(CASE, folder.resolve("case.json"));
+    Path nowhere = folder.resolve("nowhere").resolve("p.pdf");
+    Run run = Run.of("prescribe", file, "--out", nowhere, "--issue");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).startsWith("p.pdf was not saved: the folder");
+    assertThat(file).hasSameBinaryContentAs(CASE);
+  }
+
+  @Test
+  void a_draft_leaves_the_case_as_it_is() throws Exception {
+    Path file = Files.copy(CASE, folder.resolve("case.json"));
+    assertThat(Run.of("prescribe", file, "--out", folder)).isEqualTo(new Run(0, "", ""));
+    assertThat(folder.resolve("HTC-0101-revision-1-draft.pdf")).exists();
+    assertThat(file).hasSameBinaryContentAs(CASE);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -126,6 +127,31 @@ class CaseStoreTest {
     assertThat(refusedSave(file, onBrokenDisk))
         .hasMessage(
             "case.json was not saved: the disk reports \"Input/output error\". Save it elsewhere.");
+    assertOldIsUntouched();
+  }
+
+  @Test
+  void a_file_that_another_program_holds_is_told_of_and_left_untouched() throws Exception {
+    CaseStore.save(OLD, file);
+    // ERROR_SHARING_VIOLATION of Windows, as its Java reports it (from memory).
+    AtomicFile onHeldFile =
+        new AtomicFile(
+            (fresh, bytes) -> {
+              throw new FileSystemException(
+                  "x",
+                  null,
+                  "The process cannot access the file because it is being used by another process");
+            });
+    assertThat(refusedSave(file, onHeldFile))
+        .hasMessage(
+            "case.json was not saved: it is open in another program. Close it there, or save it"
+                + " under another name.");
+    AtomicFile onDeniedMove =
+        new AtomicFile(
+            (fresh, bytes) -> {
+              throw new AccessDeniedException("x");
+            });
+    assertThat(refusedSave(file, onDeniedMove)).hasMessageContaining("open in another program");
     assertOldIsUntouched();
   }
 
