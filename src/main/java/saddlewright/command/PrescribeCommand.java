@@ -97,7 +97,7 @@ final class PrescribeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CaseFileException, IOException {
     Case c = CaseDocument.load(file);
-    if (issue && isPdf(file)) {
+    if (issue && CaseDocument.isPdf(file)) {
       throw new ParameterException(
           spec.commandLine(),
           file
@@ -171,14 +171,10 @@ final class PrescribeCommand implements Callable<Integer> {
     if (Files.isDirectory(out)) {
       return out.resolve(Issue.fileName(printed));
     }
-    if (!isPdf(out)) {
+    if (!out.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
       throw new ParameterException(
           spec.commandLine(), "--out " + out + ": the name must end in .pdf");
     }
     return out;
-  }
-
-  private static boolean isPdf(Path file) {
-    return file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf");
   }
 }

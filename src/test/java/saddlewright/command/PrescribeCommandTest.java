@@ -197,4 +197,14 @@ class PrescribeCommandTest {
     assertThat(folder.resolve("HTC-0101-revision-1-draft.pdf")).exists();
     assertThat(file).hasSameBinaryContentAs(CASE);
   }
+
+  @Test
+  void a_document_is_not_issued_since_it_records_nothing() {
+    Path pdf = folder.resolve("p.pdf");
+    Run.of("prescribe", CASE, "--out", pdf);
+    Run run = Run.of("prescribe", pdf, "--out", folder.resolve("q.pdf"), "--issue");
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("p.pdf is a document", "save the case");
+    assertThat(folder.resolve("q.pdf")).doesNotExist();
+  }
 }
