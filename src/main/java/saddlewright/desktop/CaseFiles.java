@@ -17,6 +17,7 @@ import javafx.stage.Window;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Arch;
 import saddlewright.desktop.preview.DeskDocument;
@@ -54,7 +55,7 @@ final class CaseFiles {
   void create() {
     if (mayLeave()) {
       taken = Optional.empty();
-      table.lay(Case.blank("case-1"), Optional.empty());
+      table.lay(Case.blank(CaseReference.fresh()), Optional.empty());
       table.stepProperty().set(Step.CHART);
     }
   }

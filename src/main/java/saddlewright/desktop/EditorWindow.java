@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Properties;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
+import javafx.beans.binding.BooleanBinding;
 import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.scene.Scene;
@@ -21,11 +22,13 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import saddlewright.desktop.findings.FindingsPane;
 import saddlewright.desktop.panels.OrderOfWork;
-import saddlewright.desktop.panels.PrescriptionPane;
 import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.panels.ToolStrip;
 import saddlewright.desktop.panels.ViewChoice;
+import saddlewright.desktop.prescription.CompletenessPane;
+import saddlewright.desktop.prescription.GapTrail;
+import saddlewright.desktop.prescription.PrescriptionPane;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.sheet.SheetType;
 import saddlewright.desktop.tools.ToolBox;
@@ -40,6 +43,8 @@ public final class EditorWindow {
   private final ToolBox tools = new ToolBox(table.stepProperty());
   private final Remembered remembered;
   private final CaseFiles files;
+  private final MyDetails mine;
+  private final GapTrail gaps = new GapTrail(table);
   private final SheetPane sheet = new SheetPane(table, tools);
   private final SubjectPane subject = new SubjectPane(table);
   private Optional<FindingsPane> findings = Optional.empty();
@@ -57,13 +62,22 @@ public final class EditorWindow {
   public EditorWindow(Stage stage, Path settings) {
     this.stage = stage;
     this.remembered = new Remembered(settings);
+    this.mine = new MyDetails(settings);
     this.files = new CaseFiles(table, remembered);
     files.setWindow(stage);
     root.getStyleClass().add("editor");
     root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
     root.setTop(
         new Menus(
-            table, tools, files, remembered, sheet, this::quit, this::step, new HelpPages(stage)));
+            table,
+            tools,
+            files,
+            remembered,
+            sheet,
+            this::quit,
+            this::step,
+            gaps,
+            new HelpPages(stage)));
     WelcomePage welcome = new WelcomePage(files, remembered);
     welcome.visibleProperty().bind(table.openProperty().not());
     StackPane middle = new StackPane(welcome);
@@ -138,9 +152,10 @@ public final class EditorWindow {
   }
 
   private BorderPane work() {
+    BooleanBinding prescribing = table.stepProperty().isEqualTo(Step.PRESCRIPTION);
     PrescriptionPane prescription =
-        new PrescriptionPane(table, () -> table.pagesShownProperty().set(true));
-    prescription.visibleProperty().bind(table.stepProperty().isEqualTo(Step.PRESCRIPTION));
+        new PrescriptionPane(table, mine, gaps, () -> table.pagesShownProperty().set(true));
+    prescription.visibleProperty().bind(prescribing);
     VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);
     StackPane middle = new StackPane(drawing, prescription);
@@ -156,10 +171,14 @@ public final class EditorWindow {
               // The review is read; it gets the room.
               right.setDividerPositions(step == Step.REVIEW ? 0.28 : 0.5);
             });
-    SplitPane across = new SplitPane(middle, right);
+    right.visibleProperty().bind(prescribing.not());
+    CompletenessPane missing = new CompletenessPane(table, gaps);
+    missing.visibleProperty().bind(prescribing);
+    StackPane beside = new StackPane(right, missing);
+    SplitPane across = new SplitPane(middle, beside);
     across.setDividerPositions(0.68);
-    SplitPane.setResizableWithParent(right, false);
-    right.setMinWidth(280);
+    SplitPane.setResizableWithParent(beside, false);
+    beside.setMinWidth(280);
     middle.setMinWidth(320);
     BorderPane work = new BorderPane(across);
     work.setLeft(new OrderOfWork(table));

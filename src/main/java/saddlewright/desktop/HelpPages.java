@@ -14,7 +14,7 @@ final class HelpPages {
   private static final List<String> SHORTCUTS =
       List.of(
           "click", "again", "right", "wheel", "drag", "tab", "enter", "escape", "delete", "arrows",
-          "finding", "waive", "steps", "undo", "save", "pdf", "views");
+          "finding", "gap", "answer", "day", "waive", "steps", "undo", "save", "pdf", "views");
 
   private final Window owner;
 

@@ -19,6 +19,7 @@ import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.design.ArchDesign;
 import saddlewright.desktop.panels.SchoolChoice;
+import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.desktop.tools.ToolBox;
@@ -41,6 +42,7 @@ final class Menus extends MenuBar {
       SheetPane sheet,
       Runnable quit,
       Consumer<Boolean> stepThroughFindings,
+      GapTrail gaps,
       HelpPages help) {
     this.table = table;
     this.files = files;
@@ -49,7 +51,7 @@ final class Menus extends MenuBar {
         .addAll(
             file(remembered, quit),
             edit(),
-            view(stepThroughFindings),
+            view(stepThroughFindings, gaps),
             design(tools),
             sheetMenu(),
             help(help));
@@ -148,7 +150,8 @@ final class Menus extends MenuBar {
     table.apply(Words.of("edit.clear", arch.code()), table.current().with(ArchDesign.empty(arch)));
   }
 
-  private Menu view(Consumer<Boolean> findings) {
+  private Menu view(Consumer<Boolean> findings, GapTrail gaps) {
+    ObservableBooleanValue closed = Bindings.not(table.openProperty());
     Menu notation = new Menu(Words.of("view.notation"));
     ToggleGroup notations = new ToggleGroup();
     for (Notation n : Notation.values()) {
@@ -177,6 +180,8 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         item("view.next-finding", "F8", () -> findings.accept(true)),
         item("view.previous-finding", "Shift+F8", () -> findings.accept(false)),
+        disabled(item("view.next-gap", "F9", gaps::onwards), closed),
+        disabled(item("view.previous-gap", "Shift+F9", gaps::back), closed),
         new SeparatorMenuItem(),
         check("view.mono", "Shortcut+Shift+B", table.blackAndWhiteProperty()),
         check("view.dark", "Shortcut+Shift+D", table.darkDeskProperty()));

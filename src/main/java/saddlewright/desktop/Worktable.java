@@ -13,7 +13,9 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.ProfileFile;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.ChartField;
 import saddlewright.chart.Wanting;
@@ -26,6 +28,8 @@ import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.desktop.history.History;
 import saddlewright.prescription.pdf.Paper;
+import saddlewright.prescription.Completeness;
+import saddlewright.prescription.FormField;
 import saddlewright.rules.Finding;
 import saddlewright.rules.Profile;
 import saddlewright.rules.Remedy;
@@ -47,7 +51,7 @@ public final class Worktable {
   }
 
   private final ReadOnlyObjectWrapper<Case> current =
-      new ReadOnlyObjectWrapper<>(Case.blank("case-1"));
+      new ReadOnlyObjectWrapper<>(Case.blank(CaseReference.fresh()));
   private final ReadOnlyObjectWrapper<Assessment> assessment =
       new ReadOnlyObjectWrapper<>(Assessment.of(current.get()));
   private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper(false);
@@ -80,8 +84,14 @@ public final class Worktable {
   private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
   private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
+  private final ReadOnlyObjectWrapper<Optional<PatientIdentity>> patient =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ObjectProperty<Optional<FormField>> sought =
+      new SimpleObjectProperty<>(Optional.empty());
   private final History history = new History();
   private Case saved = current.get();
+  private Optional<PatientIdentity> savedPatient = Optional.empty();
+  private Optional<Completeness> completeness = Optional.empty();
   private Optional<ProfileFile> ownSchool = Optional.empty();
 
   public ReadOnlyObjectProperty<Case> currentProperty() {
@@ -173,6 +183,45 @@ public final class Worktable {
     asked.set(Optional.of(field));
   }
 
+  /** The field of the prescription that is to be brought up. */
+  public ObjectProperty<Optional<FormField>> soughtProperty() {
+    return sought;
+  }
+
+  /** Goes to a field of the prescription. */
+  public void goTo(FormField field) {
+    step.set(Step.PRESCRIPTION);
+    sought.set(Optional.of(field));
+  }
+
+  /**
+   * Whose case it is, when that is known here. It is no part of the case: undo knows nothing of it,
+   * and it is kept in a file of its own.
+   */
+  public ReadOnlyObjectProperty<Optional<PatientIdentity>> patientProperty() {
+    return patient.getReadOnlyProperty();
+  }
+
+  /** Takes over who the patient is. */
+  public void know(PatientIdentity identity) {
+    completeness = Optional.empty();
+    patient.set(Optional.of(identity).filter(p -> !p.isEmpty()));
+    refresh();
+  }
+
+  /** Whose case it was when it was saved or laid on the desk. */
+  public Optional<PatientIdentity> savedPatient() {
+    return savedPatient;
+  }
+
+  /** How far the form of the prescription is filled in. */
+  public Completeness completeness() {
+    if (completeness.isEmpty()) {
+      completeness = Optional.of(Completeness.of(assessment(), patient.get()));
+    }
+    return completeness.get();
+  }
+
   private void bringUp(Arch arch) {
     if (!shown.get().shows(arch)) {
       shown.set(Shown.BOTH);
@@ -254,11 +303,19 @@ public final class Worktable {
     return darkDesk;
   }
 
-  /** Lays another case on the desk; it counts as saved. */
+  /** Lays another case on the desk, of a patient of whom nothing is known; it counts as saved. */
   public void lay(Case c, Optional<Path> from) {
+    lay(c, from, Optional.empty());
+  }
+
+  /** Lays another case on the desk, and who the patient is; it counts as saved. */
+  public void lay(Case c, Optional<Path> from, Optional<PatientIdentity> of) {
     if (!show(c)) {
       return;
     }
+    completeness = Optional.empty();
+    patient.set(of);
+    savedPatient = of;
     history.clear();
     ownSchool = Optional.empty();
     noteSchool(c);
@@ -286,12 +343,13 @@ public final class Worktable {
   /** Clears the desk, so that the welcome page is shown. */
   public void close() {
     pagesShown.set(false);
-    lay(Case.blank("case-1"), Optional.empty());
+    lay(Case.blank(CaseReference.fresh()), Optional.empty());
     open.set(false);
   }
 
   public void markSaved(Path path) {
     saved = current();
+    savedPatient = patient.get();
     file.set(Optional.of(path));
     refresh();
   }
@@ -356,12 +414,13 @@ public final class Worktable {
         selection.get().stream()
             .filter(s -> s.component().isEmpty() || component(s).isPresent())
             .toList());
+    completeness = Optional.empty();
     assessment.set(derived);
     return true;
   }
 
   private void refresh() {
-    unsaved.set(!saved.equals(current()));
+    unsaved.set(!saved.equals(current()) || !savedPatient.equals(patient.get()));
     undoName.set(history.undoName());
     redoName.set(history.redoName());
   }

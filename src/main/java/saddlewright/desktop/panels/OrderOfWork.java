@@ -42,6 +42,7 @@ public final class OrderOfWork extends VBox {
     }
     table.stepProperty().addListener((o, old, now) -> buttons.get(now).setSelected(true));
     table.assessmentProperty().addListener(o -> update());
+    table.patientProperty().addListener(o -> update());
     buttons.get(table.stepProperty().get()).setSelected(true);
     update();
   }
@@ -76,7 +77,7 @@ public final class OrderOfWork extends VBox {
   }
 
   private void update() {
-    Progress progress = new Progress(table.assessment());
+    Progress progress = new Progress(table.assessment(), table.completeness());
     for (Step step : Step.values()) {
       long findings = progress.findings(step);
       Progress.State state = progress.state(step);

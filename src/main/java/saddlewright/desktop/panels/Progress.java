@@ -38,9 +38,11 @@ final class Progress {
   }
 
   private final Assessment now;
+  private final Completeness form;
 
-  Progress(Assessment now) {
+  Progress(Assessment now, Completeness form) {
     this.now = now;
+    this.form = form;
   }
 
   /** The number of findings that stand for a step. */
@@ -102,8 +104,7 @@ final class Progress {
     if (p.equals(PrescriptionDetails.EMPTY)) {
       return State.EMPTY;
     }
-    boolean full = Completeness.of(now, Optional.empty()).isComplete();
-    return full ? State.DONE : State.BEGUN;
+    return form.isComplete() ? State.DONE : State.BEGUN;
   }
 
   private State has(Class<?>... kinds) {

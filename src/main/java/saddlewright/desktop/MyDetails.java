@@ -1,0 +1,92 @@
+package saddlewright.desktop;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import saddlewright.casefile.AtomicFile;
+import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.order.Item;
+
+/**
+ * Who the prescriber is and to which laboratory they send their work, kept in the user's
+ * configuration folder so that it need not be written for each case.
+ */
+public final class MyDetails {
+  /** The fields that are the same from case to case. */
+  public static final List<Item> ITEMS =
+      List.of(
+          Item.PRESCRIBER_NAME,
+          Item.PRESCRIBER_REGISTRATION,
+          Item.PRACTICE,
+          Item.PRESCRIBER_CONTACT,
+          Item.LABORATORY_NAME,
+          Item.LABORATORY_ADDRESS,
+          Item.LABORATORY_REGISTRATION,
+          Item.LABORATORY_ATTENTION);
+
+  private static final String FILE = "my-details.properties";
+
+  private final Path file;
+  private Map<Item, String> known = Map.of();
+
+  MyDetails(Path folder) {
+    this.file = folder.resolve(FILE);
+    Properties p = new Properties();
+    try (var in = Files.newBufferedReader(file)) {
+      p.load(in);
+    } catch (IOException | IllegalArgumentException e) {
+      // Nothing kept yet, or not readable: one writes it once more.
+      p.clear();
+    }
+    keep(
+        ITEMS.stream()
+            .filter(i -> !p.getProperty(i.key(), "").isBlank())
+            .collect(
+                java.util.stream.Collectors.toMap(i -> i, i -> p.getProperty(i.key()).strip())));
+  }
+
+  private void keep(Map<Item, String> texts) {
+    Map<Item, String> next = new EnumMap<>(Item.class);
+    next.putAll(texts);
+    known = Collections.unmodifiableMap(next);
+  }
+
+  /** What is kept; empty before anything has been. */
+  public Map<Item, String> known() {
+    return known;
+  }
+
+  /** Where it is kept. */
+  public Path file() {
+    return file;
+  }
+
+  /**
+   * Keeps these in place of what was kept.
+   *
+   * @throws CaseFileException when they cannot be written; they are then known until the window is
+   *     closed
+   */
+  public void remember(Map<Item, String> texts) throws CaseFileException {
+    keep(texts);
+    StringBuilder out = new StringBuilder();
+    known.forEach((item, text) -> out.append(item.key()).append('=').append(escaped(text)).append('\n'));
+    try {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+    } catch (IOException e) {
+      // The writer says what is wrong with the folder.
+    }
+    AtomicFile.write(file, out.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** As the format of properties has it: one line, with nothing that would end or continue it. */
+  private static String escaped(String text) {
+    return text.replace("\\", "\\\\").replace("\r", "").replace("\n", "\\n");
+  }
+}

@@ -1,0 +1,159 @@
+package saddlewright.desktop.prescription;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import saddlewright.casefile.order.Item;
+import saddlewright.chart.ArchChart;
+import saddlewright.chart.ToothStatus;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.Notation;
+import saddlewright.dentition.Tooth;
+import saddlewright.desktop.Step;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+import saddlewright.prescription.FormField;
+import saddlewright.prescription.KeepingPeriod;
+import saddlewright.prescription.MouthPreparations;
+import saddlewright.prescription.Preparation;
+import saddlewright.prescription.Revision;
+import saddlewright.prescription.ToothWords;
+import saddlewright.rules.Report;
+import saddlewright.rules.Severity;
+
+/** Makes for each field of the table the block that shows it. */
+final class FieldMaker {
+  private final Worktable table;
+  private final PatientShown patient;
+
+  FieldMaker(Worktable table, PatientShown patient) {
+    this.table = table;
+    this.patient = patient;
+  }
+
+  FieldBlock block(FormField f) {
+    return switch (f.key()) {
+      case "document-kind" -> new KindBlock(table);
+      case "case-reference" -> new ReferenceBlock(table, patient);
+      case "candidate-number" -> new CourseworkBlock(table);
+      case "patient-name" -> PatientBlock.name(table);
+      case "patient-born" -> PatientBlock.born(table);
+      case "patient-record" -> PatientBlock.record(table);
+      case "revision" -> new FactBlock(f, this::revision);
+      case "arches-and-notation" -> new FactBlock(f, this::arches);
+      case "teeth" -> new FactBlock(f, this::teeth, Words.of("fact.to-chart"), () -> to(Step.CHART));
+      case "class-upper" -> new ClassBlock(table, Item.CLASS_UPPER, Arch.UPPER);
+      case "class-lower" -> new ClassBlock(table, Item.CLASS_LOWER, Arch.LOWER);
+      case "design-drawing" ->
+          new FactBlock(f, this::drawing, Words.of("fact.to-design"), () -> to(Step.SADDLES));
+      case "component-schedule" -> new ScheduleBlock(table);
+      case "stage-requested" -> new StageRequestedBlock(table);
+      case "stage-plan" -> new StagePlanBlock(table);
+      case "preparations" -> new FactBlock(f, this::preparations);
+      case "enclosed" -> new EnclosuresBlock(table);
+      case "disinfected" -> new DisinfectionsBlock(table);
+      case "signature" -> new SignatureBlock(table);
+      case "retention-note" -> new FactBlock(f, this::keeping);
+      case "laboratory-return" -> new FactBlock(f, () -> Words.of("fact.return-page"));
+      case "open-findings" ->
+          new FactBlock(f, this::findings, Words.of("fact.to-review"), () -> to(Step.REVIEW));
+      default ->
+          new AnswerBlock(
+              table,
+              f.item()
+                  .orElseThrow(
+                      () -> new IllegalStateException("nothing shows the field " + f.key())));
+    };
+  }
+
+  private void to(Step step) {
+    table.stepProperty().set(step);
+  }
+
+  private Notation notation() {
+    return table.notationProperty().get();
+  }
+
+  private String revision() {
+    Revision r = Revision.of(table.current());
+    String now =
+        Words.of(r.issued() ? "fact.revision.issued" : "fact.revision.open", r.number(), r.hash());
+    return r.replaces()
+        .map(
+            old ->
+                now
+                    + " "
+                    + Words.of(
+                        "fact.revision.replaces", old.number(), DayWords.full(old.on()), old.hash()))
+        .orElse(now);
+  }
+
+  private String arches() {
+    List<String> designed = new ArrayList<>();
+    for (Arch a : Arch.values()) {
+      if (!table.current().design(a).components().isEmpty()) {
+        designed.add(a.code());
+      }
+    }
+    String which =
+        switch (designed.size()) {
+          case 0 -> Words.of("fact.arches.none");
+          case 1 -> Words.of("fact.arches.one", Words.capital(designed.get(0)));
+          default -> Words.of("fact.arches.both");
+        };
+    return which + " " + Words.of("fact.notation", ToothWords.name(notation()));
+  }
+
+  private String teeth() {
+    List<String> out = new ArrayList<>();
+    for (Arch arch : Arch.values()) {
+      ArchChart chart = table.current().chart(arch);
+      List<String> parts = new ArrayList<>();
+      for (ToothStatus s : ToothStatus.values()) {
+        if (s == ToothStatus.STANDING) {
+          continue;
+        }
+        List<Tooth> those =
+            Tooth.in(arch).stream().filter(t -> chart.tooth(t).status() == s).toList();
+        if (!those.isEmpty()) {
+          parts.add(
+              Words.of(s).toLowerCase(java.util.Locale.ROOT)
+                  + " "
+                  + ToothWords.list(those, notation()));
+        }
+      }
+      out.add(
+          Words.of("subject.arch." + arch.code())
+              + ": "
+              + (parts.isEmpty() ? Words.of("fact.teeth.all") : String.join("; ", parts))
+              + ".");
+    }
+    return String.join("\n", out);
+  }
+
+  private String drawing() {
+    return Words.of("fact.drawing");
+  }
+
+  private String preparations() {
+    List<Preparation> all = MouthPreparations.of(table.assessment(), notation());
+    return all.isEmpty() ? Words.of("fact.preparations.none") : Words.of("fact.preparations", all.size());
+  }
+
+  private String keeping() {
+    KeepingPeriod period = KeepingPeriod.of(table.current().prescription().regime());
+    return DayWords.read(table.current().prescription().text(Item.DATE_ISSUED))
+        .map((LocalDate d) -> Words.of("fact.keep", DayWords.full(period.until(d)), period.years(), period.source()))
+        .orElse(Words.of("fact.keep-years", period.years(), period.source()));
+  }
+
+  private String findings() {
+    Report r = table.assessment().report();
+    return Words.of(
+        "fact.findings",
+        r.count(Severity.MUST),
+        r.count(Severity.SHOULD),
+        r.count(Severity.CONSIDER),
+        r.entries().size() - r.standing().size());
+  }
+}

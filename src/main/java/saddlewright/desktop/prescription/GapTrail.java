@@ -1,0 +1,64 @@
+package saddlewright.desktop.prescription;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.desktop.Worktable;
+import saddlewright.prescription.Completeness;
+import saddlewright.prescription.Completeness.Gap;
+import saddlewright.prescription.FormField;
+import saddlewright.prescription.Level;
+
+/** The way from gap to gap: first what must be filled in, then what should be, round and round. */
+public final class GapTrail {
+  private final Worktable table;
+  private Optional<FormField> at = Optional.empty();
+
+  public GapTrail(Worktable table) {
+    this.table = table;
+  }
+
+  /** Notes in which field one is. */
+  void at(FormField field) {
+    at = Optional.of(field);
+  }
+
+  /** Goes to the next gap. */
+  public void onwards() {
+    go(false);
+  }
+
+  /** Goes to the gap before. */
+  public void back() {
+    go(true);
+  }
+
+  /** The gaps in the order of the trail. */
+  static List<Gap> gaps(Completeness now) {
+    List<Gap> out = new ArrayList<>(now.gaps(Level.MUST));
+    out.addAll(now.gaps(Level.SHOULD));
+    return out;
+  }
+
+  private void go(boolean backwards) {
+    PrescriptionDetails p = table.current().prescription();
+    Comparator<FormField> order =
+        Comparator.<FormField, Level>comparing(f -> f.level(p))
+            .thenComparing(FormField::section)
+            .thenComparing(FormField.ALL::indexOf);
+    List<FormField> fields =
+        new ArrayList<>(gaps(table.completeness()).stream().map(Gap::field).distinct().toList());
+    fields.sort(backwards ? order.reversed() : order);
+    if (fields.isEmpty()) {
+      return;
+    }
+    Comparator<FormField> along = backwards ? order.reversed() : order;
+    FormField next =
+        at.flatMap(from -> fields.stream().filter(f -> along.compare(f, from) > 0).findFirst())
+            .orElse(fields.get(0));
+    at(next);
+    table.goTo(next);
+  }
+}

@@ -1,0 +1,88 @@
+package saddlewright.desktop.prescription;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.order.Answer;
+import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.desktop.MyDetails;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+
+/** Fills in who the prescriber and the laboratory are, and keeps them for the next case. */
+final class MyDetailsBar extends VBox {
+  private final Worktable table;
+  private final MyDetails mine;
+  private final Button fill = new Button(Words.of("mine.fill"));
+  private final Button keep = new Button(Words.of("mine.keep"));
+  private final Label said = FieldBlock.small("hint-line");
+
+  MyDetailsBar(Worktable table, MyDetails mine) {
+    this.table = table;
+    this.mine = mine;
+    getStyleClass().add("my-details");
+    fill.setId("mine-fill");
+    fill.setOnAction(e -> fill());
+    keep.setId("mine-keep");
+    keep.setOnAction(e -> keep());
+    said.setId("mine-said");
+    getChildren().addAll(new FlowPane(8, 6, fill, keep), said);
+    say("");
+  }
+
+  void refresh() {
+    PrescriptionDetails p = table.current().prescription();
+    fill.setDisable(
+        mine.known().keySet().stream().noneMatch(i -> p.answer(i).isBlank()));
+    Map<Item, String> here = here(p);
+    keep.setDisable(here.isEmpty() || here.equals(mine.known()));
+  }
+
+  /** Fills blank fields only: what somebody has written stays. */
+  private void fill() {
+    PrescriptionDetails before = table.current().prescription();
+    PrescriptionDetails next = before;
+    int kept = 0;
+    for (Map.Entry<Item, String> e : mine.known().entrySet()) {
+      if (before.answer(e.getKey()).isBlank()) {
+        next = next.with(e.getKey(), e.getValue());
+      } else if (!before.text(e.getKey()).equals(e.getValue())) {
+        kept++;
+      }
+    }
+    table.apply(Words.of("edit.mine"), table.current().with(next));
+    say(kept == 0 ? "" : Words.of("mine.left", kept));
+  }
+
+  private static Map<Item, String> here(PrescriptionDetails p) {
+    Map<Item, String> out = new EnumMap<>(Item.class);
+    for (Item i : MyDetails.ITEMS) {
+      Optional.of(p.answer(i))
+          .filter(a -> a.state() == Answer.State.GIVEN)
+          .ifPresent(a -> out.put(i, a.text()));
+    }
+    return out;
+  }
+
+  private void keep() {
+    try {
+      mine.remember(here(table.current().prescription()));
+      say(Words.of("mine.kept", mine.file()));
+    } catch (CaseFileException e) {
+      say(e.sentences());
+    }
+    refresh();
+  }
+
+  private void say(String sentence) {
+    said.setText(sentence);
+    said.setVisible(!sentence.isEmpty());
+    said.setManaged(!sentence.isEmpty());
+  }
+}
