@@ -98,15 +98,21 @@ final class CaseFiles {
   void load(Path file) {
     try {
       boolean pdf = CaseDocument.isPdf(file);
-      table.lay(CaseDocument.load(file), pdf ? Optional.empty() : Optional.of(file));
+      Case c = CaseDocument.load(file);
+      PatientBeside.Found beside = PatientBeside.load(file, c);
+      table.lay(c, pdf ? Optional.empty() : Optional.of(file), beside.patient());
       taken = pdf ? Optional.of(file) : Optional.empty();
       table.stepProperty().set(Step.REVIEW);
       table
           .noticeProperty()
           .set(
-              pdf
-                  ? Optional.of(Words.of("notice.taken", AtomicFile.nameOf(file)))
-                  : Optional.empty());
+              beside
+                  .trouble()
+                  .or(
+                      () ->
+                          pdf
+                              ? Optional.of(Words.of("notice.taken", AtomicFile.nameOf(file)))
+                              : Optional.empty()));
       remembered.note(file);
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
@@ -132,8 +138,14 @@ final class CaseFiles {
       CaseStore.save(table.current(), file);
       table.markSaved(file);
       remembered.note(file);
-      table.noticeProperty().set(Optional.empty());
-      return true;
+      Optional<String> trouble =
+          PatientBeside.save(
+              file, table.current(), table.patientProperty().get(), table.savedPatient());
+      if (trouble.isEmpty()) {
+        table.markPatientSaved();
+      }
+      table.noticeProperty().set(trouble);
+      return trouble.isEmpty();
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
       return false;

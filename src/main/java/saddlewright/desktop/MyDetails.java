@@ -76,7 +76,8 @@ public final class MyDetails {
   public void remember(Map<Item, String> texts) throws CaseFileException {
     keep(texts);
     StringBuilder out = new StringBuilder();
-    known.forEach((item, text) -> out.append(item.key()).append('=').append(escaped(text)).append('\n'));
+    known.forEach(
+        (item, text) -> out.append(item.key()).append('=').append(escaped(text)).append('\n'));
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
     } catch (IOException e) {

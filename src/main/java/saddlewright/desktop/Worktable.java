@@ -349,8 +349,17 @@ public final class Worktable {
 
   public void markSaved(Path path) {
     saved = current();
-    savedPatient = patient.get();
     file.set(Optional.of(path));
+    refresh();
+  }
+
+  /** Notes that who the patient is has been saved in its own file. */
+  public void markPatientSaved() {
+    patient.set(
+        patient
+            .get()
+            .map(p -> new PatientIdentity(current().reference(), p.name(), p.born(), p.record())));
+    savedPatient = patient.get();
     refresh();
   }
 

@@ -13,11 +13,6 @@ import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.StagePlan;
 import saddlewright.dentition.Arch;
 import saddlewright.design.ArchDesign;
-import saddlewright.design.Clasp;
-import saddlewright.design.Component;
-import saddlewright.design.MajorConnector;
-import saddlewright.design.Rest;
-import saddlewright.design.Saddle;
 import saddlewright.design.UnknownComponent;
 import saddlewright.rules.Severity;
 
@@ -181,20 +176,14 @@ public record Completeness(List<Line> lines) {
       List<String> out = new ArrayList<>();
       for (Arch arch : Arch.values()) {
         if (!design(arch).components().isEmpty()) {
-          audited(out, arch, Saddle.class, "no saddle");
-          audited(out, arch, Rest.class, "no support: no rest is designed");
-          audited(out, arch, Clasp.class, "no retention: no clasp is designed");
-          audited(out, arch, MajorConnector.class, "no major connector");
+          for (AuditedVariable v : AuditedVariable.values()) {
+            if (!v.isIn(design(arch))) {
+              out.add("The " + arch.code() + " design has " + v.lacking() + ".");
+            }
+          }
         }
       }
       return out;
-    }
-
-    private void audited(
-        List<String> out, Arch arch, Class<? extends Component> kind, String words) {
-      if (design(arch).stream(kind).findAny().isEmpty()) {
-        out.add("The " + arch.code() + " design has " + words + ".");
-      }
     }
 
     private List<String> stages() {

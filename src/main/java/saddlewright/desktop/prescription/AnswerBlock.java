@@ -19,8 +19,7 @@ class AnswerBlock extends FieldBlock {
     this.item = item;
     Typing typing = new Typing(table, Words.of("edit.field", field().title()));
     answer =
-        new AnswerField(
-            field(), item.form(), a -> typing.write(p -> p.with(item, a)), typing::end);
+        new AnswerField(field(), item.form(), a -> typing.write(p -> p.with(item, a)), typing::end);
     controls(answer);
   }
 

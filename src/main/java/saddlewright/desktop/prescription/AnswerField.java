@@ -69,9 +69,7 @@ final class AnswerField extends HBox {
     words.setId("rx-" + field.key());
     HBox.setHgrow(words, Priority.ALWAYS);
     calendar =
-        form == Item.Form.DATE
-            ? Optional.of(new CalendarButton(this::picked))
-            : Optional.empty();
+        form == Item.Form.DATE ? Optional.of(new CalendarButton(this::picked)) : Optional.empty();
     calendar.ifPresent(c -> words.setPromptText(Words.of("day.prompt")));
     by =
         new DayField(

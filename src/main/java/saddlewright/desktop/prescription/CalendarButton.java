@@ -6,7 +6,9 @@ import java.util.function.Consumer;
 import javafx.scene.control.DatePicker;
 import saddlewright.desktop.Words;
 
-/** The button that opens a calendar to pick a day from; the day is written in the field beside it. */
+/**
+ * The button that opens a calendar to pick a day from; the day is written in the field beside it.
+ */
 final class CalendarButton extends DatePicker {
   private boolean showing;
 

@@ -11,11 +11,7 @@ final class Choices {
   private Choices() {}
 
   static <T> ComboBox<T> of(
-      String id,
-      String name,
-      List<T> options,
-      Function<T, String> words,
-      Consumer<T> chosen) {
+      String id, String name, List<T> options, Function<T, String> words, Consumer<T> chosen) {
     ComboBox<T> box = new ComboBox<>();
     box.setId(id);
     box.setAccessibleText(name);

@@ -122,8 +122,7 @@ public final class CompletenessPane extends VBox {
     for (Arch arch : Arch.values()) {
       ArchDesign d = table.current().design(arch);
       if (!d.components().isEmpty()) {
-        long in =
-            Stream.of(AuditedVariable.values()).filter(v -> v.isIn(d)).count();
+        long in = Stream.of(AuditedVariable.values()).filter(v -> v.isIn(d)).count();
         out.add(
             Words.of(
                 "completeness.audited",

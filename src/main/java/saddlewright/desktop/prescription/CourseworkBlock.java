@@ -15,7 +15,9 @@ import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
 import saddlewright.prescription.FormField;
 
-/** What a candidate hands in besides the design: number, justifications, the growth of the design. */
+/**
+ * What a candidate hands in besides the design: number, justifications, the growth of the design.
+ */
 final class CourseworkBlock extends FieldBlock {
   /** A component that can be justified. */
   private record Part(Arch arch, Component component) {
@@ -117,8 +119,7 @@ final class CourseworkBlock extends FieldBlock {
               o -> {
                 if (!showing) {
                   String text = words.getText();
-                  typing.write(
-                      p -> p.with(p.coursework().withJustification(key, text.strip())));
+                  typing.write(p -> p.with(p.coursework().withJustification(key, text.strip())));
                 }
               });
       words

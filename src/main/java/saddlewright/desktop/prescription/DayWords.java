@@ -15,8 +15,7 @@ import java.util.Optional;
  */
 final class DayWords {
   private static final List<DateTimeFormatter> READ =
-      List.of(
-          DateTimeFormatter.ISO_LOCAL_DATE, pattern("d MMMM uuuu"), pattern("d MMM uuuu"));
+      List.of(DateTimeFormatter.ISO_LOCAL_DATE, pattern("d MMMM uuuu"), pattern("d MMM uuuu"));
   private static final DateTimeFormatter LETTER =
       DateTimeFormatter.ofPattern("EEEE, d MMMM uuuu", Locale.UK);
 

@@ -30,8 +30,7 @@ final class DisinfectionRow implements Rows.Row<Disinfection> {
     this.change = change;
     this.left = left;
     what = text("what", 13, w -> d -> new Disinfection(w, d.agent(), d.minutes(), d.by(), d.on()));
-    agent =
-        text("agent", 13, w -> d -> new Disinfection(d.what(), w, d.minutes(), d.by(), d.on()));
+    agent = text("agent", 13, w -> d -> new Disinfection(d.what(), w, d.minutes(), d.by(), d.on()));
     minutes =
         text(
                 "minutes",
@@ -55,8 +54,7 @@ final class DisinfectionRow implements Rows.Row<Disinfection> {
                     d -> new Disinfection(d.what(), d.agent(), d.minutes(), d.by(), day)));
     Button away = new Button(Words.of("row.remove"));
     away.setId(id + "-remove");
-    away.setAccessibleText(
-        Words.of("disinfection.heard", number, Words.of("row.remove")));
+    away.setAccessibleText(Words.of("disinfection.heard", number, Words.of("row.remove")));
     away.setOnAction(e -> remove.run());
     row.getStyleClass().add("list-row");
     row.getChildren()

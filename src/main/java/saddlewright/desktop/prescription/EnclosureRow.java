@@ -33,8 +33,7 @@ final class EnclosureRow implements Rows.Row<Enclosure> {
                 Words.of("enclosure.heard", number, Words.of("enclosure.count")),
                 3,
                 s -> !s.isEmpty() && Integer.parseInt(s) > 0,
-                s ->
-                    change.accept(e -> new Enclosure(e.kind(), Integer.parseInt(s), e.detail())),
+                s -> change.accept(e -> new Enclosure(e.kind(), Integer.parseInt(s), e.detail())),
                 left)
             .digits(3);
     detail =

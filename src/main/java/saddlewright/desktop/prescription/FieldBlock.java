@@ -16,8 +16,8 @@ import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
 
 /**
- * The place of one field in the form: its name, how strongly it is asked for, its controls, and what
- * is wrong with what stands there.
+ * The place of one field in the form: its name, how strongly it is asked for, its controls, and
+ * what is wrong with what stands there.
  */
 abstract class FieldBlock extends VBox {
   private static final PseudoClass FOUND = PseudoClass.getPseudoClass("found");

@@ -41,7 +41,8 @@ final class FieldMaker {
       case "patient-record" -> PatientBlock.record(table);
       case "revision" -> new FactBlock(f, this::revision);
       case "arches-and-notation" -> new FactBlock(f, this::arches);
-      case "teeth" -> new FactBlock(f, this::teeth, Words.of("fact.to-chart"), () -> to(Step.CHART));
+      case "teeth" ->
+          new FactBlock(f, this::teeth, Words.of("fact.to-chart"), () -> to(Step.CHART));
       case "class-upper" -> new ClassBlock(table, Item.CLASS_UPPER, Arch.UPPER);
       case "class-lower" -> new ClassBlock(table, Item.CLASS_LOWER, Arch.LOWER);
       case "design-drawing" ->
@@ -84,7 +85,10 @@ final class FieldMaker {
                 now
                     + " "
                     + Words.of(
-                        "fact.revision.replaces", old.number(), DayWords.full(old.on()), old.hash()))
+                        "fact.revision.replaces",
+                        old.number(),
+                        DayWords.full(old.on()),
+                        old.hash()))
         .orElse(now);
   }
 
@@ -137,13 +141,18 @@ final class FieldMaker {
 
   private String preparations() {
     List<Preparation> all = MouthPreparations.of(table.assessment(), notation());
-    return all.isEmpty() ? Words.of("fact.preparations.none") : Words.of("fact.preparations", all.size());
+    return all.isEmpty()
+        ? Words.of("fact.preparations.none")
+        : Words.of("fact.preparations", all.size());
   }
 
   private String keeping() {
     KeepingPeriod period = KeepingPeriod.of(table.current().prescription().regime());
     return DayWords.read(table.current().prescription().text(Item.DATE_ISSUED))
-        .map((LocalDate d) -> Words.of("fact.keep", DayWords.full(period.until(d)), period.years(), period.source()))
+        .map(
+            (LocalDate d) ->
+                Words.of(
+                    "fact.keep", DayWords.full(period.until(d)), period.years(), period.source()))
         .orElse(Words.of("fact.keep-years", period.years(), period.source()));
   }
 

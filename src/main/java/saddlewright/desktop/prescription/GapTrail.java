@@ -35,28 +35,32 @@ public final class GapTrail {
     go(true);
   }
 
-  /** The gaps in the order of the trail. */
+  /** The gaps in the order of the trail: as the form is read, but what must be filled in first. */
   static List<Gap> gaps(Completeness now) {
-    List<Gap> out = new ArrayList<>(now.gaps(Level.MUST));
-    out.addAll(now.gaps(Level.SHOULD));
+    List<Gap> out = new ArrayList<>();
+    for (Level level : List.of(Level.MUST, Level.SHOULD)) {
+      // Sorting keeps the order of the table within a section.
+      now.gaps(level).stream()
+          .sorted(Comparator.comparing(g -> g.field().section()))
+          .forEach(out::add);
+    }
     return out;
   }
 
   private void go(boolean backwards) {
     PrescriptionDetails p = table.current().prescription();
-    Comparator<FormField> order =
+    Comparator<FormField> reading =
         Comparator.<FormField, Level>comparing(f -> f.level(p))
             .thenComparing(FormField::section)
             .thenComparing(FormField.ALL::indexOf);
+    Comparator<FormField> order = backwards ? reading.reversed() : reading;
     List<FormField> fields =
-        new ArrayList<>(gaps(table.completeness()).stream().map(Gap::field).distinct().toList());
-    fields.sort(backwards ? order.reversed() : order);
+        gaps(table.completeness()).stream().map(Gap::field).distinct().sorted(order).toList();
     if (fields.isEmpty()) {
       return;
     }
-    Comparator<FormField> along = backwards ? order.reversed() : order;
     FormField next =
-        at.flatMap(from -> fields.stream().filter(f -> along.compare(f, from) > 0).findFirst())
+        at.flatMap(from -> fields.stream().filter(f -> order.compare(f, from) > 0).findFirst())
             .orElse(fields.get(0));
     at(next);
     table.goTo(next);

@@ -36,8 +36,7 @@ final class KindBlock extends FieldBlock {
             Regime::title,
             r -> apply("edit.regime", now().withRegime(r)));
     rules = new Captioned(Words.of("rx.regime"), regime, regime);
-    FlowPane row =
-        new FlowPane(16, 8, new Captioned(Words.of("rx.kind"), kind, kind), rules);
+    FlowPane row = new FlowPane(16, 8, new Captioned(Words.of("rx.kind"), kind, kind), rules);
     controls(row);
   }
 

@@ -23,7 +23,8 @@ final class LevelMark extends Label {
             + Words.of("level." + level));
     pseudoClassStateChanged(FILLED, filled);
     for (Level l : Level.values()) {
-      pseudoClassStateChanged(PseudoClass.getPseudoClass(l.name().toLowerCase(Locale.ROOT)), l == level);
+      pseudoClassStateChanged(
+          PseudoClass.getPseudoClass(l.name().toLowerCase(Locale.ROOT)), l == level);
     }
   }
 

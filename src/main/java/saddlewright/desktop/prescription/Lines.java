@@ -20,8 +20,7 @@ final class Lines extends TextArea {
             e.consume();
             // A text area takes Tab as a sign and Ctrl+Tab as the way out.
             fireEvent(
-                new KeyEvent(
-                    KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, false, true, false, false));
+                new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, false, true, false, false));
           }
         });
   }

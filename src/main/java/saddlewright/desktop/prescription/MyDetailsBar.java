@@ -38,8 +38,7 @@ final class MyDetailsBar extends VBox {
 
   void refresh() {
     PrescriptionDetails p = table.current().prescription();
-    fill.setDisable(
-        mine.known().keySet().stream().noneMatch(i -> p.answer(i).isBlank()));
+    fill.setDisable(mine.known().keySet().stream().noneMatch(i -> p.answer(i).isBlank()));
     Map<Item, String> here = here(p);
     keep.setDisable(here.isEmpty() || here.equals(mine.known()));
   }

@@ -18,7 +18,7 @@ import saddlewright.prescription.FormField;
 /** The step of the prescription: the form with its sections, and the ways out of the window. */
 public final class PrescriptionPane extends BorderPane {
   /** Below this breadth the index would take the room that the fields need. */
-  private static final double ROOM_FOR_INDEX = 700;
+  private static final double ROOM_FOR_INDEX = 760;
 
   private final Worktable table;
   private final FormPage form;
@@ -48,9 +48,7 @@ public final class PrescriptionPane extends BorderPane {
         .addListener(
             (o, was, scene) -> {
               if (scene != null) {
-                scene
-                    .focusOwnerProperty()
-                    .addListener(x -> form.focused().ifPresent(trail::at));
+                scene.focusOwnerProperty().addListener(x -> form.focused().ifPresent(trail::at));
               }
             });
     refreshWhereSeen();

@@ -34,9 +34,7 @@ final class ReferenceBlock extends FieldBlock {
             typing::end);
     fresh.setId("reference-fresh");
     fresh.setOnAction(
-        e ->
-            table.apply(
-                Words.of("edit.field", field().title()), referred(CaseReference.fresh())));
+        e -> table.apply(Words.of("edit.field", field().title()), referred(CaseReference.fresh())));
     named.setId("patient-record");
     named.setWrapText(true);
     named.setOnAction(e -> patient.setWanted(named.isSelected()));

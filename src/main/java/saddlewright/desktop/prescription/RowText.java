@@ -49,8 +49,7 @@ final class RowText extends TextField {
   /** Takes digits only, so many at most. */
   RowText digits(int most) {
     setTextFormatter(
-        new TextFormatter<>(
-            c -> c.getControlNewText().matches("\\d{0," + most + "}") ? c : null));
+        new TextFormatter<>(c -> c.getControlNewText().matches("\\d{0," + most + "}") ? c : null));
     return this;
   }
 

@@ -9,8 +9,8 @@ import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /**
- * The rows of a list in the case. A row is changed in place; only when their number changes are rows
- * made or taken away.
+ * The rows of a list in the case. A row is changed in place; only when their number changes are
+ * rows made or taken away.
  *
  * @param <T> what a row shows
  */
@@ -74,7 +74,9 @@ final class Rows<T> extends VBox {
     return next;
   }
 
-  /** Goes to a row; to the nearest when it has been taken away; to what else there is without any. */
+  /**
+   * Goes to a row; to the nearest when it has been taken away; to what else there is without any.
+   */
   void go(int index, Node otherwise) {
     if (rows.isEmpty()) {
       otherwise.requestFocus();

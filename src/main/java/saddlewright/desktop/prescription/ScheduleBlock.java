@@ -73,8 +73,10 @@ final class ScheduleBlock extends FieldBlock {
   Node focus() {
     return lines.entrySet().stream()
         .filter(e -> !table.current().design(e.getKey()).components().isEmpty())
-        .flatMap(e -> e.getValue().links().entrySet().stream()
-            .filter(l -> !l.getKey().isIn(table.current().design(e.getKey()))))
+        .flatMap(
+            e ->
+                e.getValue().links().entrySet().stream()
+                    .filter(l -> !l.getKey().isIn(table.current().design(e.getKey()))))
         .map(Map.Entry::getValue)
         .findFirst()
         .orElse(lines.get(Arch.UPPER).links().get(AuditedVariable.SADDLES));
@@ -97,9 +99,7 @@ final class ScheduleBlock extends FieldBlock {
                   (v, link) -> {
                     boolean in = v.isIn(d);
                     link.setText(
-                        Words.of(in ? "level.sign.filled" : "level.sign.open")
-                            + " "
-                            + Words.of(v));
+                        Words.of(in ? "level.sign.filled" : "level.sign.open") + " " + Words.of(v));
                     link.setAccessibleText(
                         Words.of(
                             in ? "schedule.heard" : "schedule.heard-wanting",

@@ -66,7 +66,9 @@ final class SectionCard extends VBox {
             ? Words.of("section.must", must)
             : should > 0 ? Words.of("section.should", should) : Words.of("section.full");
     sign =
-        must > 0 ? Integer.toString(must) : Words.of(should > 0 ? "level.sign.open" : "level.sign.filled");
+        must > 0
+            ? Integer.toString(must)
+            : Words.of(should > 0 ? "level.sign.open" : "level.sign.filled");
     count.setText(state);
     for (Level l : List.of(Level.MUST, Level.SHOULD)) {
       count.pseudoClassStateChanged(

@@ -18,7 +18,9 @@ import javafx.scene.layout.VBox;
 import saddlewright.desktop.Words;
 import saddlewright.prescription.FormSection;
 
-/** The sections of the form, each a way to it: a list beside the form, or a menu where it is narrow. */
+/**
+ * The sections of the form, each a way to it: a list beside the form, or a menu where it is narrow.
+ */
 final class SectionIndex extends VBox {
   private static final PseudoClass READING = PseudoClass.getPseudoClass("reading");
 
@@ -74,7 +76,6 @@ final class SectionIndex extends VBox {
 
   private Button button(SectionCard card) {
     Label name = new Label(card.section().title());
-    name.setWrapText(true);
     name.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(name, Priority.ALWAYS);
     Label state = new Label();
@@ -95,9 +96,6 @@ final class SectionIndex extends VBox {
 
   private void mark() {
     form.reading()
-        .ifPresent(
-            now ->
-                buttons.forEach(
-                    (s, b) -> b.pseudoClassStateChanged(READING, s == now)));
+        .ifPresent(now -> buttons.forEach((s, b) -> b.pseudoClassStateChanged(READING, s == now)));
   }
 }

@@ -42,7 +42,12 @@ final class SignatureBlock extends FieldBlock {
     standing.setId("signature-standing");
     name =
         new RowText(
-            "rx-signature", Words.of("signature.name"), 16, s -> true, s -> typedName = s, this::draft);
+            "rx-signature",
+            Words.of("signature.name"),
+            16,
+            s -> true,
+            s -> typedName = s,
+            this::draft);
     registration =
         new RowText(
             "rx-signature-registration",
@@ -160,8 +165,7 @@ final class SignatureBlock extends FieldBlock {
                         || s.designHash().equals(Fingerprint.ofDesign(table.current())))
             .isPresent();
     boolean broken = now.isPresent() && !holds;
-    standing.setText(
-        now.map(s -> words(s, holds)).orElse(Words.of("signature.none")));
+    standing.setText(now.map(s -> words(s, holds)).orElse(Words.of("signature.none")));
     standing.pseudoClassStateChanged(VOID, broken);
     boolean writing = now.isEmpty() || again;
     form.setVisible(writing);
@@ -176,8 +180,7 @@ final class SignatureBlock extends FieldBlock {
         s.registration().isBlank()
             ? s.name()
             : Words.of("signature.who", s.name(), s.registration());
-    String said =
-        Words.of("signature.said." + s.manner(), who, DayWords.full(s.on()));
+    String said = Words.of("signature.said." + s.manner(), who, DayWords.full(s.on()));
     return holds ? said : Words.of("signature.void", said);
   }
 }

@@ -26,8 +26,7 @@ final class StagePlanBlock extends FieldBlock {
                             table
                                 .current()
                                 .prescription()
-                                .with(
-                                    table.current().prescription().stages().withFitting(d)))));
+                                .with(table.current().prescription().stages().withFitting(d)))));
     controls(new Captioned(Words.of("stage.fitting"), fitting, fitting.focus()));
   }
 

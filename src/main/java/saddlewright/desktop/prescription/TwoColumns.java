@@ -13,6 +13,7 @@ import javafx.scene.layout.Pane;
 final class TwoColumns extends Pane {
   private static final double GAP = 20;
   private static final double LINE_GAP = 14;
+
   /** Below this breadth of a column a field cannot be read while it is typed in. */
   private static final double NARROWEST = 250;
 
