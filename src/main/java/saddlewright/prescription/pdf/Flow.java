@@ -16,13 +16,13 @@ final class Flow {
   /** Width of the text on every paper, in points: one grid for all. */
   static final double MEASURE = 174 * Sheet.MM;
 
-  private static final double HEAD = 14 * Sheet.MM;
-  private static final double FOOT = 16 * Sheet.MM;
+  private static final double HEAD = 20 * Sheet.MM;
+  private static final double FOOT = 19 * Sheet.MM;
 
   static final double BODY = 9;
   static final double SMALL = 7.5;
-  private static final double HEADING = 11.5;
-  private static final double SUBHEADING = 9;
+  private static final double HEADING = 12.5;
+  private static final double SUBHEADING = 9.5;
 
   /** Distance between base lines as a share of the size of the type. */
   private static final double LEADING = 1.32;
@@ -67,9 +67,26 @@ final class Flow {
     return paper;
   }
 
-  /** Where text begins on the present page; under the running head, which the first has not. */
-  private double top() {
-    return HEAD + (sheets.size() == 1 ? 0 : 9 * Sheet.MM);
+  /** Where text begins on a page, under the running head. */
+  private static double top() {
+    return HEAD;
+  }
+
+  /** Whether nothing stands on the present page yet. */
+  boolean isAtTop() {
+    return y <= top();
+  }
+
+  /** Height of the text of a whole page. */
+  double most() {
+    return size(paper).getHeight() - FOOT - HEAD;
+  }
+
+  /** Goes to the top of a new page unless this one is empty. */
+  void newPage() throws IOException {
+    if (!isAtTop()) {
+      turn();
+    }
   }
 
   List<Sheet> sheets() {
@@ -131,22 +148,22 @@ final class Flow {
   }
 
   void heading(String words) throws IOException {
-    need(HEADING + 14 + AFTER_HEADING);
-    if (y > top()) {
-      y += 14;
-      sheet().beginArtifact();
-      sheet().rule(left(), y, right(), 0.6, Shade.RULE);
-      sheet().end();
-      y += 5;
+    need(HEADING + 18 + AFTER_HEADING);
+    if (!isAtTop()) {
+      y += 15;
     }
     block(
         tags.under(tags.document(), "H2"), left(), MEASURE, words, Weight.BOLD, HEADING, Shade.INK);
-    y += 3;
+    y += 2;
+    sheet().beginArtifact();
+    sheet().rule(left(), y, right(), 0.8, Shade.INK);
+    sheet().end();
+    y += 5;
   }
 
   void subheading(String words) throws IOException {
     need(SUBHEADING + AFTER_HEADING / 2);
-    y += 4;
+    y += isAtTop() ? 0 : 5;
     block(
         tags.under(tags.document(), "H3"),
         left(),

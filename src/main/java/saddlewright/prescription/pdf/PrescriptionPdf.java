@@ -61,12 +61,11 @@ public final class PrescriptionPdf {
   /** What the document consists of, in order. */
   private static List<Section> sections(Printout p) {
     return List.of(
-        new FirstPage(p),
-        new ClassSection(p),
+        new CoverSection(p),
+        new DesignSection(p),
         new ScheduleSection(p),
         new PreparationSection(p),
         new FindingsSection(p),
-        new MissingSection(p),
         new ReturnSection(),
         new CautionsSection(),
         new ReasonsSection(p));

@@ -3,6 +3,8 @@ package saddlewright.prescription.pdf;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.dentition.Notation;
 import saddlewright.drawing.Callout;
 import saddlewright.drawing.Palette;
@@ -16,35 +18,47 @@ import saddlewright.drawing.Palette;
  * @param paper what it is printed on
  * @param signs what is marked on the drawing, such as {@link
  *     saddlewright.prescription.FindingSign#callouts}
+ * @param patient whose case it is, for a slip of its own; empty when nobody is to be named
  */
 public record PrintOptions(
-    LocalDate date, Notation notation, Palette palette, Paper paper, List<Callout> signs) {
+    LocalDate date,
+    Notation notation,
+    Palette palette,
+    Paper paper,
+    List<Callout> signs,
+    Optional<PatientIdentity> patient) {
   public PrintOptions {
     Objects.requireNonNull(date);
     Objects.requireNonNull(notation);
     Objects.requireNonNull(palette);
     Objects.requireNonNull(paper);
     signs = List.copyOf(signs);
+    patient = patient.filter(p -> !p.isEmpty());
   }
 
-  /** In colour on A4, teeth numbered by ISO 3950, nothing marked on the drawing. */
+  /** In colour on A4, teeth numbered by ISO 3950, nothing marked on the drawing, nobody named. */
   public static PrintOptions on(LocalDate date) {
-    return new PrintOptions(date, Notation.FDI, Palette.PAPER, Paper.A4, List.of());
+    return new PrintOptions(
+        date, Notation.FDI, Palette.PAPER, Paper.A4, List.of(), Optional.empty());
   }
 
   public PrintOptions with(Notation other) {
-    return new PrintOptions(date, other, palette, paper, signs);
+    return new PrintOptions(date, other, palette, paper, signs, patient);
   }
 
   public PrintOptions with(Palette other) {
-    return new PrintOptions(date, notation, other, paper, signs);
+    return new PrintOptions(date, notation, other, paper, signs, patient);
   }
 
   public PrintOptions with(Paper other) {
-    return new PrintOptions(date, notation, palette, other, signs);
+    return new PrintOptions(date, notation, palette, other, signs, patient);
   }
 
   public PrintOptions withSigns(List<Callout> other) {
-    return new PrintOptions(date, notation, palette, paper, other);
+    return new PrintOptions(date, notation, palette, paper, other, patient);
+  }
+
+  public PrintOptions withPatient(Optional<PatientIdentity> other) {
+    return new PrintOptions(date, notation, palette, paper, signs, other);
   }
 }

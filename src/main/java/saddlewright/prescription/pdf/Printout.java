@@ -1,22 +1,48 @@
 package saddlewright.prescription.pdf;
 
+import java.util.Locale;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
+import saddlewright.prescription.Completeness;
+import saddlewright.prescription.Revision;
 import saddlewright.prescription.Schedule;
 import saddlewright.rules.Sentence;
 
 /** What all sections print from: the case with all that follows from it, and how it is printed. */
-record Printout(Assessment assessment, PrintOptions options, Schedule schedule) {
-  static final String KIND = "Laboratory prescription: cast partial denture";
+record Printout(
+    Assessment assessment,
+    PrintOptions options,
+    Schedule schedule,
+    Completeness completeness,
+    Revision revision) {
 
   static Printout of(Assessment assessment, PrintOptions options) {
-    return new Printout(assessment, options, Schedule.of(assessment, options.notation()));
+    return new Printout(
+        assessment,
+        options,
+        Schedule.of(assessment, options.notation()),
+        Completeness.of(assessment, options.patient()),
+        Revision.of(assessment.subject()));
   }
 
   Case subject() {
     return assessment.subject();
+  }
+
+  PrescriptionDetails details() {
+    return subject().prescription();
+  }
+
+  DocumentKind kind() {
+    return details().kind();
+  }
+
+  boolean isCoursework() {
+    return kind() == DocumentKind.COURSEWORK;
   }
 
   Notation notation() {
@@ -31,7 +57,21 @@ record Printout(Assessment assessment, PrintOptions options, Schedule schedule) 
   /** What the document is called. */
   String title() {
     String reference = subject().reference().strip();
-    return KIND + (reference.isEmpty() ? "" : ", " + reference);
+    return kind().title() + (reference.isEmpty() ? "" : ", " + reference);
+  }
+
+  /** Such as "Revision 2, draft · a3f9 12bc". */
+  String stateWords() {
+    return "Revision "
+        + revision.number()
+        + (revision.issued() ? "" : ", draft")
+        + "  ·  "
+        + grouped(revision.hash()).substring(0, 9);
+  }
+
+  /** A hash in groups of four digits, as people compare them. */
+  static String grouped(String hash) {
+    return hash.toLowerCase(Locale.ROOT).replaceAll("(.{4})(?=.)", "$1 ");
   }
 
   /** Upper or Lower. */

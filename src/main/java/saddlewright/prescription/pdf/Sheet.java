@@ -104,6 +104,13 @@ final class Sheet implements AutoCloseable {
     return new PDRectangle(round(x), round(height - y - h), round(w), round(h));
   }
 
+  /** A filled upright bar. */
+  void bar(double x, double y, double w, double h, Shade shade) throws IOException {
+    fill(shade);
+    content.addRect(round(x), round(height - y - h), round(w), round(h));
+    content.fill();
+  }
+
   private void fill(Shade shade) throws IOException {
     content.setNonStrokingColor(shade.red(), shade.green(), shade.blue());
   }
