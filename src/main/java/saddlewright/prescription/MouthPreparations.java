@@ -174,7 +174,7 @@ public final class MouthPreparations {
       String zone = ToothNames.zone(clasp.tooth(), clasp.tip());
       Optional<Undercut> charted =
           Optional.ofNullable(situation.chart().tooth(clasp.tooth()).undercuts().get(clasp.tip()));
-      Optional<Quantity> asked = asked(clasp);
+      Optional<Quantity> asked = WantedUndercut.of(clasp);
       double latitude = situation.profile().limit(Quantity.UNDERCUT_LATITUDE);
       Source source =
           asked
@@ -223,16 +223,6 @@ public final class MouthPreparations {
         }
       }
     }
-  }
-
-  /** The depth that the profile asks for; empty for materials without a figure of any school. */
-  private static Optional<Quantity> asked(Clasp clasp) {
-    return switch (clasp.material()) {
-      case CAST_COBALT_CHROMIUM -> Optional.of(Quantity.UNDERCUT_CAST);
-      case WROUGHT_GOLD -> Optional.of(Quantity.UNDERCUT_WROUGHT_GOLD);
-      case WROUGHT_STAINLESS_STEEL -> Optional.of(Quantity.UNDERCUT_WROUGHT_STEEL);
-      case CAST_TITANIUM, CAST_GOLD, WROUGHT_COBALT_CHROMIUM, POLYMER -> Optional.empty();
-    };
   }
 
   private void seats() {

@@ -38,9 +38,7 @@ public record ToothStates(List<Line> lines) {
     r.always("To be extracted", f -> f.status() == ToothStatus.TO_BE_EXTRACTED);
     r.always("Roots kept", f -> f.status() == ToothStatus.RETAINED_ROOT);
     r.always("Implants", f -> f.status() == ToothStatus.IMPLANT);
-    r.always(
-        "Crowned",
-        f -> f.status() == ToothStatus.STANDING && is(f, Condition.CROWNED));
+    r.always("Crowned", f -> f.status() == ToothStatus.STANDING && is(f, Condition.CROWNED));
     r.sometimes("Unerupted", f -> f.status() == ToothStatus.UNERUPTED);
     r.sometimes(
         "Space closed by drift",
@@ -67,13 +65,18 @@ public record ToothStates(List<Line> lines) {
       }
     }
 
-    /** Neighbours that follow one another are written as a range. */
+    /** Whether they are neighbours of one quadrant. */
+    private static boolean follows(Tooth one, Tooth next) {
+      return next.place() == one.place() + 1 && next.place() != 8;
+    }
+
+    /** Neighbours that follow one another on one side are written as a range. */
     private String teeth(Predicate<ToothFindings> in) {
       List<Tooth> all = chart.where(t -> in.test(chart.tooth(t)));
       List<String> words = new ArrayList<>();
       int from = 0;
       for (int i = 1; i <= all.size(); i++) {
-        if (i == all.size() || all.get(i).place() != all.get(i - 1).place() + 1) {
+        if (i == all.size() || !follows(all.get(i - 1), all.get(i))) {
           if (i - from == 2) {
             words.add(notation.format(all.get(from)));
             words.add(notation.format(all.get(i - 1)));

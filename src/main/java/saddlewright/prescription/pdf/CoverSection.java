@@ -10,9 +10,9 @@ import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.TreatmentStage;
 import saddlewright.dentition.Arch;
+import saddlewright.prescription.DesignStatement;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.Level;
-import saddlewright.prescription.ToothWords;
 
 /** The order: who asks whom for what, by when, in what; whether it is complete; who signs. */
 final class CoverSection implements Section {
@@ -35,6 +35,7 @@ final class CoverSection implements Section {
         flow,
         Fields.ofPage("Denture", denture()),
         Fields.ofPage("Materials at a glance", materials()));
+    Fields.beside(flow, design(Arch.UPPER), design(Arch.LOWER));
     state(flow);
     if (!printout.isCoursework()) {
       new SignatureSection(printout).write(flow);
@@ -51,7 +52,7 @@ final class CoverSection implements Section {
     String time =
         stage
             .flatMap(s -> p.stages().at(s).time())
-            .filter(t -> !form.words(Item.DATE_REQUIRED).isEmpty())
+            .filter(t -> form.words(Item.DATE_REQUIRED).matches(".*\\d{4}"))
             .map(t -> ", " + t)
             .orElse("");
     new Facts(
@@ -141,6 +142,15 @@ final class CoverSection implements Section {
         Item.TOOTH_MATERIAL,
         Item.TOOTH_SHADE,
         Item.ALLERGIES);
+  }
+
+  /** The four audited variables of an arch, with the numbers under which the schedule has them. */
+  private Fields design(Arch arch) {
+    return Fields.ofPage(
+        Printout.name(arch) + " design at a glance",
+        DesignStatement.of(printout.assessment().arch(arch), printout.schedule()).stream()
+            .map(v -> Fields.Field.of(v.category().title(), v.words()))
+            .toList());
   }
 
   /** Whether the document is complete, with the name of whatever it lacks. */

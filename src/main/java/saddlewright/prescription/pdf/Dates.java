@@ -4,11 +4,15 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Dates as a letter writes them. */
 final class Dates {
   private static final DateTimeFormatter LETTER =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+
+  private static final Pattern ISO = Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}\\b");
 
   private Dates() {}
 
@@ -17,10 +21,14 @@ final class Dates {
     return LETTER.format(date);
   }
 
-  /** The same of an ISO date; any other text as it is. */
+  /** The text with the ISO dates in it as a letter writes them; anything else as it is. */
   static String words(String text) {
+    return ISO.matcher(text.strip()).replaceAll(m -> Matcher.quoteReplacement(dayOr(m.group())));
+  }
+
+  private static String dayOr(String text) {
     try {
-      return words(LocalDate.parse(text.strip()));
+      return words(LocalDate.parse(text));
     } catch (DateTimeParseException e) {
       return text;
     }

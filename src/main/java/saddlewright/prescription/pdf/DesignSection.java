@@ -81,9 +81,7 @@ final class DesignSection implements Section {
   private SheetDrawing drawn(Optional<Layout> upper, Optional<Layout> lower) {
     DrawingOptions options =
         new DrawingOptions(
-            printout.notation(),
-            DrawingOptions.DEFAULT.anatomy(),
-            DrawingOptions.DEFAULT.survey());
+            printout.notation(), DrawingOptions.DEFAULT.anatomy(), DrawingOptions.DEFAULT.survey());
     return SheetDrawing.of(upper, lower, options, printout.options().signs());
   }
 
@@ -204,7 +202,12 @@ final class DesignSection implements Section {
       String none =
           printout.schedule().in(arch).isEmpty() ? " No denture is designed for this arch." : "";
       flow.paragraph(
-          Printout.name(arch) + " arch: " + c.label() + ". " + String.join(" ", c.reasoning()) + none,
+          Printout.name(arch)
+              + " arch: "
+              + c.label()
+              + ". "
+              + String.join(" ", c.reasoning())
+              + none,
           8,
           Shade.QUIET);
     }

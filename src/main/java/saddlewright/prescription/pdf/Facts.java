@@ -45,12 +45,7 @@ final class Facts {
               Shade.QUIET));
       values.add(
           new Flow.Cell(
-              p,
-              x,
-              Wrap.lines(f.value(), Weight.BOLD, SIZE, width),
-              Weight.BOLD,
-              SIZE,
-              Shade.INK));
+              p, x, Wrap.lines(f.value(), Weight.BOLD, SIZE, width), Weight.BOLD, SIZE, Shade.INK));
       blank |= empty;
       x += width + GUTTER;
     }

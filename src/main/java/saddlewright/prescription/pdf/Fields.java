@@ -47,26 +47,40 @@ final class Fields {
   private final String heading;
   private final Optional<String> title;
   private final List<Field> fields;
+  private final Optional<Fields> below;
 
-  private Fields(String heading, Optional<String> title, List<Field> fields) {
+  private Fields(
+      String heading, Optional<String> title, List<Field> fields, Optional<Fields> below) {
     this.heading = heading;
     this.title = title;
     this.fields = List.copyOf(fields);
+    this.below = below;
   }
 
   /** Fields without a title. */
   static Fields of(List<Field> fields) {
-    return new Fields("P", Optional.empty(), fields);
+    return new Fields("P", Optional.empty(), fields, Optional.empty());
   }
 
   /** Fields under a title that is a heading of the second level. */
   static Fields ofPage(String title, List<Field> fields) {
-    return new Fields("H2", Optional.of(title), fields);
+    return new Fields("H2", Optional.of(title), fields, Optional.empty());
   }
 
   /** Fields under a title that is a heading of the third level, within a section. */
   static Fields ofSection(String title, List<Field> fields) {
-    return new Fields("H3", Optional.of(title), fields);
+    return new Fields("H3", Optional.of(title), fields, Optional.empty());
+  }
+
+  /** The same with another group below. */
+  Fields and(Fields other) {
+    if (isEmpty()) {
+      return other;
+    }
+    return other.isEmpty()
+        ? this
+        : new Fields(
+            heading, title, fields, Optional.of(below.map(b -> b.and(other)).orElse(other)));
   }
 
   boolean isEmpty() {
@@ -98,18 +112,21 @@ final class Fields {
     if (isEmpty()) {
       return;
     }
-    double height = height(Flow.MEASURE);
+    double height = ownHeight(Flow.MEASURE);
     if (height <= flow.most()) {
       flow.need(height);
-      flow.moveTo(draw(flow, flow.left(), flow.y(), Flow.MEASURE) + AFTER);
+      flow.moveTo(own(flow, flow.left(), flow.y(), Flow.MEASURE) + AFTER);
     } else {
       run(flow);
       flow.gap(AFTER);
     }
+    if (below.isPresent()) {
+      below.get().write(flow);
+    }
   }
 
   private static double labelWidth(double width) {
-    return Math.min(40 * Sheet.MM, width * 0.36);
+    return Math.min(40 * Sheet.MM, width * 0.33);
   }
 
   private static double valueWidth(double width) {
@@ -117,6 +134,10 @@ final class Fields {
   }
 
   double height(double width) {
+    return ownHeight(width) + below.map(b -> AFTER + b.height(width)).orElse(0.0);
+  }
+
+  private double ownHeight(double width) {
     return titleHeight() + fields.stream().mapToDouble(f -> rowHeight(f, width)).sum();
   }
 
@@ -145,6 +166,11 @@ final class Fields {
    * @return where it ends
    */
   double draw(Flow flow, double x, double top, double width) throws IOException {
+    double y = own(flow, x, top, width);
+    return below.isPresent() ? below.get().draw(flow, x, y + AFTER, width) : y;
+  }
+
+  private double own(Flow flow, double x, double top, double width) throws IOException {
     double y = top;
     if (title.isPresent()) {
       y = titled(flow, x, top, width);
@@ -152,7 +178,9 @@ final class Fields {
     for (Field f : fields) {
       one(flow, f, x, y, width);
       y += rowHeight(f, width);
-      hairline(flow, x, y, width);
+      if (!f.isBlank()) {
+        hairline(flow, x, y, width);
+      }
     }
     return y;
   }
@@ -227,14 +255,15 @@ final class Fields {
         flow.row(cells(p, flow.left(), f));
         flow.gap(PADDING);
       }
-      hairline(flow, flow.left(), flow.y(), Flow.MEASURE);
+      if (!f.isBlank()) {
+        hairline(flow, flow.left(), flow.y(), Flow.MEASURE);
+      }
     }
   }
 
   private static List<Flow.Cell> cells(PDStructureElement p, double x, Field f) {
     List<Flow.Cell> out = new ArrayList<>();
-    out.add(
-        new Flow.Cell(p, x, labels(f, Flow.MEASURE), Weight.REGULAR, LABEL, Shade.QUIET));
+    out.add(new Flow.Cell(p, x, labels(f, Flow.MEASURE), Weight.REGULAR, LABEL, Shade.QUIET));
     out.add(
         new Flow.Cell(
             p,

@@ -30,6 +30,7 @@ final class FindingsSection implements Section {
   public void write(Flow flow) throws IOException {
     Report report = printout.assessment().report();
     NumberedReport numbered = NumberedReport.of(report);
+    flow.newPage();
     flow.heading("Unresolved findings" + counted(numbered.standing()));
     if (numbered.standing().isEmpty()) {
       flow.paragraph(

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import saddlewright.casefile.Assessment;
@@ -60,14 +61,25 @@ public final class PrescriptionPdf {
 
   /** What the document consists of, in order. */
   private static List<Section> sections(Printout p) {
-    return List.of(
-        new CoverSection(p),
-        new DesignSection(p),
-        new ScheduleSection(p),
-        new PreparationSection(p),
-        new FindingsSection(p),
-        new ReturnSection(),
-        new CautionsSection(),
-        new ReasonsSection(p));
+    List<Section> out = new ArrayList<>();
+    out.add(new CoverSection(p));
+    out.add(new DesignSection(p));
+    out.add(new ScheduleSection(p));
+    out.add(new MaterialsSection(p));
+    out.add(new SurveySection(p));
+    out.add(new PreparationSection(p));
+    if (!p.isCoursework()) {
+      out.add(new EnclosureSection(p));
+      out.add(new LabelSection(p));
+      out.add(new ReturnSection(p));
+      p.options().patient().ifPresent(w -> out.add(new IdentitySlip(p, w)));
+    }
+    out.add(new FindingsSection(p));
+    out.add(new ReasonsSection(p));
+    if (!p.isCoursework()) {
+      out.add(new RecordSection(p));
+    }
+    out.add(new CautionsSection());
+    return out;
   }
 }

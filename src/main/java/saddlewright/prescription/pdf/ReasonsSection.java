@@ -14,6 +14,8 @@ import saddlewright.rules.Sentence;
 final class ReasonsSection implements Section {
   private static final double MM = Sheet.MM;
 
+  private static final double SIZE = 7.5;
+
   private final Printout printout;
 
   ReasonsSection(Printout printout) {
@@ -26,7 +28,6 @@ final class ReasonsSection implements Section {
     if (reasons.lines().stream().allMatch(l -> l.reasons().isEmpty())) {
       return;
     }
-    flow.turn();
     flow.heading("Reasons for each component");
     flow.paragraph(
         "What each component does for the rules of the book, numbered as in the component schedule."
@@ -42,9 +43,10 @@ final class ReasonsSection implements Section {
             flow,
             List.of(
                 new Table.Column("No.", 0, 8 * MM, Weight.REGULAR),
-                new Table.Column("Component or tooth", 10 * MM, 48 * MM, Weight.BOLD),
-                new Table.Column("What speaks for it", 60 * MM, 114 * MM, Weight.REGULAR)),
-            false);
+                new Table.Column("Component or tooth", 9 * MM, 35 * MM, Weight.BOLD),
+                new Table.Column("What speaks for it", 46 * MM, 128 * MM, Weight.REGULAR)),
+            false,
+            SIZE);
     for (Arch arch : Arch.values()) {
       if (!reasons.in(arch).isEmpty()) {
         table.group(Printout.name(arch) + " arch");

@@ -104,6 +104,18 @@ final class Sheet implements AutoCloseable {
     return new PDRectangle(round(x), round(height - y - h), round(w), round(h));
   }
 
+  /** A box to cut along. */
+  void dashedBox(double x, double y, double w, double h, double thickness, Shade shade)
+      throws IOException {
+    stroke(shade);
+    content.setLineDashPattern(new float[] {4, 3}, 0);
+    content.setLineJoinStyle(0);
+    content.setLineCapStyle(0);
+    content.setLineWidth((float) thickness);
+    content.addRect(round(x), round(height - y - h), round(w), round(h));
+    content.stroke();
+  }
+
   /** A filled upright bar. */
   void bar(double x, double y, double w, double h, Shade shade) throws IOException {
     fill(shade);

@@ -24,12 +24,12 @@ final class SignatureSection implements Section {
   @Override
   public void write(Flow flow) throws IOException {
     boolean twice =
-        form.isRequired(Item.COUNTERSIGNED_BY.key()) || !form.words(Item.COUNTERSIGNED_BY).isEmpty();
+        form.isRequired(Item.COUNTERSIGNED_BY.key())
+            || !form.words(Item.COUNTERSIGNED_BY).isEmpty();
     double width = twice ? Fields.COLUMN : Flow.MEASURE;
     List<String> signed = lines(signed(), width);
     List<String> counter = lines(countersigned(), width);
-    double height =
-        Math.max(HEIGHT, 20 + LINE * (1.4 + Math.max(signed.size(), counter.size())));
+    double height = Math.max(HEIGHT, 20 + LINE * (1.4 + Math.max(signed.size(), counter.size())));
     flow.need(height);
     double top = Math.max(flow.y(), flow.bottom() - height);
     box(flow, flow.left(), top, width, height, "Signature of the prescriber", signed);
@@ -83,7 +83,13 @@ final class SignatureSection implements Section {
   }
 
   private static void box(
-      Flow flow, double x, double top, double width, double height, String title, List<String> lines)
+      Flow flow,
+      double x,
+      double top,
+      double width,
+      double height,
+      String title,
+      List<String> lines)
       throws IOException {
     Sheet s = flow.sheet();
     s.begin(flow.tags().under(flow.tags().document(), "P"));

@@ -18,12 +18,35 @@ final class Table {
    * @param title of the head
    * @param from left edge, points from the left edge of the text
    * @param width in points
+   * @param empty what stands where a row has no words
    */
-  record Column(String title, double from, double width, Weight weight) {}
+  record Column(String title, double from, double width, Weight weight, Empty empty) {
+    /** What stands in a cell without words. */
+    enum Empty {
+      NOTHING,
+      LINE_TO_WRITE_ON,
+      BOX_TO_TICK
+    }
+
+    Column(String title, double from, double width, Weight weight) {
+      this(title, from, width, weight, Empty.NOTHING);
+    }
+
+    /** A column to be filled in by hand where it is empty. */
+    static Column toWriteIn(String title, double from, double width) {
+      return new Column(title, from, width, Weight.REGULAR, Empty.LINE_TO_WRITE_ON);
+    }
+
+    /** A column of boxes to tick. */
+    static Column toTick(String title, double from, double width) {
+      return new Column(title, from, width, Weight.REGULAR, Empty.BOX_TO_TICK);
+    }
+  }
 
   private final Flow flow;
   private final List<Column> columns;
   private final boolean ticked;
+  private final double size;
   private final PDStructureElement element;
 
   /**
@@ -32,6 +55,12 @@ final class Table {
    * @param ticked each row has a box to tick before its first column
    */
   Table(Flow flow, List<Column> columns, boolean ticked) throws IOException {
+    this(flow, columns, ticked, Flow.BODY);
+  }
+
+  /** The same in type of a size in points. */
+  Table(Flow flow, List<Column> columns, boolean ticked, double size) throws IOException {
+    this.size = size;
     this.flow = flow;
     this.columns = List.copyOf(columns);
     this.ticked = ticked;
@@ -99,27 +128,52 @@ final class Table {
     List<Flow.Cell> cells = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Column c = columns.get(i);
-      cells.add(cell(flow.tags().under(row, "TD"), c, texts[i], c.weight(), Flow.BODY, Shade.INK));
+      cells.add(cell(flow.tags().under(row, "TD"), c, texts[i], c.weight(), size, Shade.INK));
+    }
+    if (written(texts)) {
+      // Room for a hand: as much as two lines of type.
+      PDStructureElement first = cells.get(0).element();
+      cells.add(
+          new Flow.Cell(first, flow.left(), List.of("", ""), Weight.REGULAR, size, Shade.INK));
     }
     flow.gap(ABOVE_ROW);
-    Optional<Flow.AtTop> box =
-        ticked
-            ? Optional.of(
-                top ->
-                    flow.sheet()
-                        .box(
-                            flow.left(),
-                            top + (Flow.leading(Flow.BODY) - TICK) / 2,
-                            TICK,
-                            TICK,
-                            0.7,
-                            Shade.INK))
-            : Optional.empty();
-    flow.row(cells, box, this::headAgain);
+    flow.row(cells, Optional.of(top -> toFillIn(top, texts)), this::headAgain);
     flow.gap(BELOW_ROW);
     flow.sheet().beginArtifact();
-    flow.sheet().rule(flow.left(), flow.y(), flow.right(), 0.4, Shade.HAIRLINE);
+    double hairline = written(texts) ? columns.get(0).width() : Flow.MEASURE;
+    flow.sheet().rule(flow.left(), flow.y(), flow.left() + hairline, 0.4, Shade.HAIRLINE);
     flow.sheet().end();
+  }
+
+  private boolean written(String... texts) {
+    for (int i = 0; i < columns.size(); i++) {
+      if (texts[i].isBlank() && columns.get(i).empty() == Column.Empty.LINE_TO_WRITE_ON) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Boxes to tick and lines to write on. */
+  private void toFillIn(double top, String... texts) throws IOException {
+    if (ticked) {
+      box(0, top);
+    }
+    for (int i = 0; i < columns.size(); i++) {
+      Column c = columns.get(i);
+      if (texts[i].isBlank() && c.empty() == Column.Empty.BOX_TO_TICK) {
+        box(c.from(), top);
+      } else if (texts[i].isBlank() && c.empty() == Column.Empty.LINE_TO_WRITE_ON) {
+        double from = flow.left() + c.from();
+        double y = top + 2 * Flow.leading(size) + BELOW_ROW;
+        flow.sheet().rule(from, y, from + c.width(), 0.5, Shade.RULE);
+      }
+    }
+  }
+
+  private void box(double from, double top) throws IOException {
+    double y = top + (Flow.leading(size) - TICK) / 2;
+    flow.sheet().box(flow.left() + from, y, TICK, TICK, 0.7, Shade.INK);
   }
 
   private Flow.Cell cell(

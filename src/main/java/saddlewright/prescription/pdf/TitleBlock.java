@@ -69,8 +69,7 @@ final class TitleBlock implements Section {
   private List<Fields.Field> state() {
     Revision r = printout.revision();
     return List.of(
-        Fields.Field.of(
-            "Revision", r.number() + (r.issued() ? "" : " – draft, not issued")),
+        Fields.Field.of("Revision", r.number() + (r.issued() ? "" : " – draft, not issued")),
         Fields.Field.of(
             "Replaces", r.replaces().map(TitleBlock::words).orElse("none: this is the first")),
         Fields.Field.of("Content hash", Printout.grouped(r.hash())),
