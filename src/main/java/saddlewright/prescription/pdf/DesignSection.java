@@ -124,8 +124,7 @@ final class DesignSection implements Section {
     Box extent = DrawingPainter.extent(d.drawing());
     PDRectangle area =
         flow.sheet()
-            .area(
-                flow.left(), flow.y(), extent.width() * Sheet.MM, extent.height() * Sheet.MM);
+            .area(flow.left(), flow.y(), extent.width() * Sheet.MM, extent.height() * Sheet.MM);
     flow.sheet().begin(flow.tags().figure(flow.tags().document(), words(d), area));
     DrawingPainter.paint(
         d.drawing(),

@@ -41,7 +41,7 @@ class PageImagesTest {
 
   @Test
   void paper_is_white_and_opaque_and_the_drawing_has_colours() {
-    PageImage image = pages.render(0, 4);
+    PageImage image = pages.render(1, 4);
     assertThat(image.argb()[0]).isEqualTo(0xffffffff);
     assertThat(java.util.Arrays.stream(image.argb()).distinct().count()).isGreaterThan(200);
     assertThat(java.util.Arrays.stream(image.argb()).map(p -> p >>> 24)).containsOnly(255);
@@ -59,6 +59,7 @@ class PageImagesTest {
 
   @Test
   void the_words_of_a_page_can_be_heard() {
-    assertThat(pages.words(0)).contains("HTC-0101", "20 mm");
+    assertThat(pages.words(0)).contains("HTC-0101", "Tarn Laboratory");
+    assertThat(pages.words(1)).contains("20 mm");
   }
 }

@@ -79,11 +79,11 @@ class PagePrinterTest {
   void the_scale_bar_is_20_mm_on_the_printed_page_and_lies_where_the_document_has_it()
       throws Exception {
     double[] bar =
-        levelLines(pdf, 0).stream()
+        levelLines(pdf, 1).stream()
             .filter(l -> Math.abs(l[1] - l[0] - TWENTY_MM) < 0.02)
             .findFirst()
             .orElseThrow();
-    PrintedPostScript ps = printed(pdf, pages(0, 0));
+    PrintedPostScript ps = printed(pdf, pages(1, 1));
 
     assertThat(ps.pages()).isEqualTo(1);
     assertThat(ps.sheets())
@@ -131,8 +131,8 @@ class PagePrinterTest {
 
   @Test
   void every_rule_of_a_page_of_words_comes_out_as_long_as_it_is_and_where_it_is() throws Exception {
-    List<double[]> rules = levelLines(pdf, 1);
-    PrintedPostScript ps = printed(pdf, pages(1, 1));
+    List<double[]> rules = levelLines(pdf, 2);
+    PrintedPostScript ps = printed(pdf, pages(2, 2));
 
     assertThat(rules).isNotEmpty();
     List<Rectangle2D> filled = ps.filled(0);
