@@ -20,7 +20,6 @@ import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Arch;
-import saddlewright.desktop.preview.DeskDocument;
 import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
@@ -199,29 +198,6 @@ final class CaseFiles {
     }
   }
 
-  void exportPrescription() {
-    window.ifPresent(this::exportPrescription);
-  }
-
-  /** Asks, before a window, where the prescription is to be written, and writes it. */
-  void exportPrescription(Window owner) {
-    FileChooser chooser = chooser("PDF", "*.pdf");
-    chooser.setTitle(Words.of("file.export-pdf"));
-    chooser.setInitialFileName(name() + ".pdf");
-    Optional.ofNullable(chooser.showSaveDialog(owner))
-        .map(f -> withEnding(f.toPath(), ".pdf"))
-        .ifPresent(this::writePrescription);
-  }
-
-  void writePrescription(Path file) {
-    try {
-      AtomicFile.write(file, DeskDocument.of(table).toBytes());
-      table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
-    } catch (CaseFileException e) {
-      table.noticeProperty().set(Optional.of(e.sentences()));
-    }
-  }
-
   void exportFhir() {
     FileChooser chooser = chooser(Words.of("file.fhir"), "*.json");
     chooser.setTitle(Words.of("file.export-fhir"));
@@ -298,7 +274,8 @@ final class CaseFiles {
     return table.fileProperty().get().or(() -> taken);
   }
 
-  private FileChooser chooser(String what, String... endings) {
+  /** A chooser that begins where the case comes from. */
+  FileChooser chooser(String what, String... endings) {
     FileChooser chooser = new FileChooser();
     chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(what, endings));
     place()
@@ -308,7 +285,7 @@ final class CaseFiles {
     return chooser;
   }
 
-  private static Path withEnding(Path file, String ending) {
+  static Path withEnding(Path file, String ending) {
     return file.toString().toLowerCase(Locale.ROOT).endsWith(ending)
         ? file
         : file.resolveSibling(file.getFileName() + ending);

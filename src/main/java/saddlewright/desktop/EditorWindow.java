@@ -43,6 +43,7 @@ public final class EditorWindow {
   private final ToolBox tools = new ToolBox(table.stepProperty());
   private final Remembered remembered;
   private final CaseFiles files;
+  private final PrescriptionFiles prescriptions;
   private final MyDetails mine;
   private final GapTrail gaps = new GapTrail(table);
   private final SheetPane sheet = new SheetPane(table, tools);
@@ -64,6 +65,7 @@ public final class EditorWindow {
     this.remembered = new Remembered(settings);
     this.mine = new MyDetails(settings);
     this.files = new CaseFiles(table, remembered);
+    this.prescriptions = new PrescriptionFiles(table, files);
     files.setWindow(stage);
     root.getStyleClass().add("editor");
     root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
@@ -72,6 +74,7 @@ public final class EditorWindow {
             table,
             tools,
             files,
+            prescriptions,
             remembered,
             sheet,
             this::quit,
@@ -212,7 +215,7 @@ public final class EditorWindow {
   private void showPages(boolean shown) {
     if (shown) {
       if (preview.isEmpty()) {
-        preview = Optional.of(new PreviewWindow(table, files, stage));
+        preview = Optional.of(new PreviewWindow(table, files, prescriptions, stage));
       }
       preview.get().show();
     } else {
@@ -232,6 +235,10 @@ public final class EditorWindow {
 
   public Worktable table() {
     return table;
+  }
+
+  PrescriptionFiles prescriptions() {
+    return prescriptions;
   }
 
   CaseFiles files() {

@@ -15,6 +15,7 @@ import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCombination;
+import javafx.stage.Window;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.design.ArchDesign;
@@ -32,12 +33,14 @@ final class Menus extends MenuBar {
 
   private final Worktable table;
   private final CaseFiles files;
+  private final PrescriptionFiles prescriptions;
   private final SheetPane sheet;
 
   Menus(
       Worktable table,
       ToolBox tools,
       CaseFiles files,
+      PrescriptionFiles prescriptions,
       Remembered remembered,
       SheetPane sheet,
       Runnable quit,
@@ -46,6 +49,7 @@ final class Menus extends MenuBar {
       HelpPages help) {
     this.table = table;
     this.files = files;
+    this.prescriptions = prescriptions;
     this.sheet = sheet;
     getMenus()
         .addAll(
@@ -91,12 +95,21 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         disabled(
             item("file.preview", "Shortcut+P", () -> table.pagesShownProperty().set(true)), closed),
-        disabled(item("file.export-pdf", "Shortcut+Shift+P", files::exportPrescription), closed),
+        disabled(
+            item("file.export-pdf", "Shortcut+Shift+P", () -> prescriptions.save(window())),
+            closed),
+        disabled(
+            item("file.issue", "Shortcut+Shift+I", () -> prescriptions.issue(window(), () -> {})),
+            closed),
         disabled(item("file.export-drawing", "Shortcut+E", files::exportDrawing), closed),
         disabled(item("file.export-fhir", "", files::exportFhir), closed),
         new SeparatorMenuItem(),
         disabled(item("file.close", "Shortcut+W", files::close), closed),
         item("file.quit", "Shortcut+Q", quit));
+  }
+
+  private Window window() {
+    return getScene().getWindow();
   }
 
   private Menu edit() {

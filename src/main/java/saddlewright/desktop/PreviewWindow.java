@@ -23,8 +23,21 @@ final class PreviewWindow {
   private final Stage stage = new Stage();
   private final PreviewPane pane;
 
-  PreviewWindow(Worktable table, CaseFiles files, Stage editor) {
-    pane = new PreviewPane(table, () -> files.exportPrescription(stage));
+  PreviewWindow(Worktable table, CaseFiles files, PrescriptionFiles prescriptions, Stage editor) {
+    pane =
+        new PreviewPane(
+            table,
+            new PreviewPane.Actions() {
+              @Override
+              public void save() {
+                prescriptions.save(stage);
+              }
+
+              @Override
+              public void issue() {
+                prescriptions.issue(stage, editor::toFront);
+              }
+            });
     VBox root = new VBox(new NoticeBar(table), pane);
     VBox.setVgrow(pane, Priority.ALWAYS);
     root.getStyleClass().add("editor");

@@ -138,7 +138,7 @@ class CaseOnTheDeskTest {
     Path pdf = folder.resolve("prescription.pdf");
     OnStage.run(
         () -> {
-          w.window.files().writePrescription(pdf);
+          w.window.prescriptions().write(pdf);
           return null;
         });
     assertThat(
@@ -154,7 +154,7 @@ class CaseOnTheDeskTest {
     Path pdf = folder.resolve("prescription.pdf");
     OnStage.run(
         () -> {
-          w.window.files().writePrescription(pdf);
+          w.window.prescriptions().write(pdf);
           return null;
         });
     byte[] written = Files.readAllBytes(pdf);

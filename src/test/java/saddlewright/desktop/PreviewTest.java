@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -29,7 +30,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.order.Item;
 import saddlewright.desktop.preview.PreviewPane;
+import saddlewright.prescription.Issue;
+import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Margins;
 import saddlewright.prescription.pdf.PaperPrinter;
 import saddlewright.prescription.pdf.Printer;
@@ -326,5 +330,72 @@ class PreviewTest {
         .startsWith(count + " pages have been sent to Front desk.");
     assertThat(out.toString(StandardCharsets.ISO_8859_1).split("(?m)^showpage").length - 1)
         .isEqualTo(count);
+  }
+
+  private String state() throws Exception {
+    Labeled label = find("preview-state", Labeled.class);
+    return OnStage.run(label::getText);
+  }
+
+  private static Issue issue(Worktable table) {
+    return new Issue(table.assessment(), Optional.empty(), LocalDate.of(2026, 11, 3));
+  }
+
+  @Test
+  void kind_and_revision_stand_below_the_pages_and_follow_issue_change_and_undo() throws Exception {
+    assertThat(find("preview-kind", Labeled.class).getText()).isEqualTo("Laboratory prescription");
+    assertThat(state()).startsWith("Revision 1 (draft)");
+    Path pdf = folder.resolve("r1.pdf");
+    edit(() -> w.window.prescriptions().issue(pdf, issue(w.table())));
+    assertThat(pdf).exists();
+    assertThat(state()).startsWith("Revision 1, issued 3 Nov 2026 · ");
+    assertThat(w.table().noticeProperty().get().orElseThrow())
+        .startsWith("r1.pdf has been written and the case records its issue: save the case.");
+    assertThat(CaseDocument.load(pdf))
+        .as("the document holds its issue")
+        .isEqualTo(w.table().current());
+
+    edit(this::rename);
+    assertThat(state()).startsWith("Revision 2 (draft), replaces revision 1 of 3 Nov 2026 · ");
+    edit(() -> w.table().undo());
+    assertThat(w.table().undoNameProperty().get()).contains("Issue of revision 1");
+    edit(() -> w.table().undo());
+    assertThat(state()).as("one edit, taken back").startsWith("Revision 1 (draft)");
+  }
+
+  @Test
+  void what_cannot_be_written_is_not_recorded() throws Exception {
+    Path nowhere = folder.resolve("nowhere").resolve("r1.pdf");
+    edit(() -> w.window.prescriptions().issue(nowhere, issue(w.table())));
+    assertThat(w.table().current().prescription().issued()).isEmpty();
+    assertThat(w.table().noticeProperty().get().orElseThrow())
+        .startsWith("r1.pdf was not saved: the folder");
+  }
+
+  @Test
+  void issuing_with_gaps_names_them_and_leads_to_the_first() throws Exception {
+    edit(
+        () ->
+            w.table()
+                .apply(
+                    "shade",
+                    w.table()
+                        .current()
+                        .with(w.table().current().prescription().with(Item.TOOTH_SHADE, ""))));
+    OnStage.run(
+        () -> {
+          ((Button) pane().getScene().lookup("#pages-issue")).fire();
+          return null;
+        });
+    assertThat(((Labeled) inDialog("issue-missing")).getText())
+        .isEqualTo("One thing that must be filled in is missing:");
+    Button first = (Button) inDialog("issue-first");
+    OnStage.run(
+        () -> {
+          first.fire();
+          return null;
+        });
+    assertThat(w.table().stepProperty().get()).isEqualTo(Step.PRESCRIPTION);
+    assertThat(w.table().current().prescription().issued()).isEmpty();
   }
 }

@@ -6,6 +6,7 @@ import saddlewright.casefile.Assessment;
 import saddlewright.desktop.Worktable;
 import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.Issue;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 import saddlewright.prescription.pdf.PrintOptions;
 
@@ -26,6 +27,11 @@ public record DeskDocument(Assessment assessment, PrintOptions options, boolean 
             .with(table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER)
             .with(table.paperProperty().get()),
         table.markersProperty().get());
+  }
+
+  /** The same as it goes out: with the record of its issue, of the day of that. */
+  public DeskDocument issued(Issue issue) {
+    return new DeskDocument(issue.recorded(), options.with(issue.day()), signs);
   }
 
   /** The document; may be made on any thread. */

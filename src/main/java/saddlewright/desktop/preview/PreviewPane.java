@@ -28,6 +28,7 @@ import javafx.util.StringConverter;
 import saddlewright.dentition.Notation;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.prescription.Issue;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.Printer;
 
@@ -40,6 +41,9 @@ public final class PreviewPane extends BorderPane {
   public interface Actions {
     /** Saves it under a name that is asked for. */
     void save();
+
+    /** Lets it go out as a revision, under a name that is asked for. */
+    void issue();
   }
 
   private final Worktable table;
@@ -75,6 +79,7 @@ public final class PreviewPane extends BorderPane {
     trouble.setMaxWidth(480);
     trouble.setText(Words.of("pages.being-made"));
     setCenter(new StackPane(stack, trouble));
+    setBottom(status());
     InvalidationListener changed = o -> changed();
     table.assessmentProperty().addListener(changed);
     table.notationProperty().addListener(changed);
@@ -90,12 +95,15 @@ public final class PreviewPane extends BorderPane {
     Button save = button("pages.save");
     save.setId("pages-save");
     save.setOnAction(e -> actions.save());
+    Button issue = button("pages.issue");
+    issue.setId("pages-issue");
+    issue.setOnAction(e -> actions.issue());
     print.setId("pages-print");
     print.getStyleClass().add("primary");
     print.setOnAction(e -> print());
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox deeds = new HBox(8, print, save, gap, pageMoves());
+    HBox deeds = new HBox(8, print, save, issue, gap, pageMoves());
     deeds.getStyleClass().add("preview-bar");
     deeds.setAlignment(Pos.CENTER_LEFT);
     FlowPane looks = new FlowPane(8, 6);
@@ -115,6 +123,26 @@ public final class PreviewPane extends BorderPane {
             new Separator(Orientation.VERTICAL),
             zoom());
     return new VBox(deeds, looks);
+  }
+
+  /** Which document this is, in which state, on which paper. */
+  private HBox status() {
+    Label kind = new Label();
+    kind.setId("preview-kind");
+    kind.getStyleClass().add("preview-kind");
+    kind.setMinWidth(USE_PREF_SIZE);
+    Label state = new Label();
+    state.setId("preview-state");
+    InvalidationListener update =
+        o -> {
+          kind.setText(table.current().prescription().kind().title());
+          state.setText(Issue.stateOf(table.current()));
+        };
+    table.currentProperty().addListener(update);
+    update.invalidated(table.currentProperty());
+    HBox strip = new HBox(16, kind, state);
+    strip.getStyleClass().add("status-strip");
+    return strip;
   }
 
   private HBox pageMoves() {
@@ -271,6 +299,9 @@ public final class PreviewPane extends BorderPane {
     trouble.setVisible(false);
     print.setDisable(false);
     stack.take(newer);
+    if (older.isEmpty()) {
+      stack.goTo(0);
+    }
     thumbnails.take(newer, stack.currentProperty().get());
     tellPage();
     older.ifPresent(Document::close);

@@ -17,15 +17,7 @@ final class PrintDialog extends Dialog<ButtonType> {
     setResizable(true);
     ButtonType print = new ButtonType(Words.of("print.print"), ButtonBar.ButtonData.OK_DONE);
     ButtonType cancel = new ButtonType(Words.of("print.cancel"), ButtonBar.ButtonData.CANCEL_CLOSE);
-    getDialogPane().getStyleClass().addAll("editor", "print-dialog");
-    getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());
-    getDialogPane().setStyle(owner.getScene().getRoot().getStyle());
-    owner
-        .getScene()
-        .getRoot()
-        .getPseudoClassStates()
-        .forEach(
-            s -> getDialogPane().pseudoClassStateChanged(s, s.getPseudoClassName().equals("dark")));
+    DialogLook.wear(getDialogPane(), owner);
     getDialogPane().setContent(form);
     getDialogPane().getButtonTypes().addAll(print, cancel);
     Node button = getDialogPane().lookupButton(print);

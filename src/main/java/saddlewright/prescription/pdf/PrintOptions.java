@@ -42,6 +42,10 @@ public record PrintOptions(
         date, Notation.FDI, Palette.PAPER, Paper.A4, List.of(), Optional.empty());
   }
 
+  public PrintOptions with(LocalDate other) {
+    return new PrintOptions(other, notation, palette, paper, signs);
+  }
+
   public PrintOptions with(Notation other) {
     return new PrintOptions(date, other, palette, paper, signs, patient);
   }
