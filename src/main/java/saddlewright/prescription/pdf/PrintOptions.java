@@ -43,7 +43,7 @@ public record PrintOptions(
   }
 
   public PrintOptions with(LocalDate other) {
-    return new PrintOptions(other, notation, palette, paper, signs);
+    return new PrintOptions(other, notation, palette, paper, signs, patient);
   }
 
   public PrintOptions with(Notation other) {
