@@ -24,6 +24,14 @@ public record Assessment(Case subject, Situation upper, Situation lower, Report 
     return new Assessment(c, u, l, judged ? report : Report.of(List.of(u, l), c.waivers()));
   }
 
+  /**
+   * Whether mouths, designs and findings were taken over from another state, so that only what is
+   * written beside them can have changed.
+   */
+  public boolean sharesDesignWith(Assessment other) {
+    return upper == other.upper && lower == other.lower && report == other.report;
+  }
+
   public Situation arch(Arch arch) {
     return arch == Arch.UPPER ? upper : lower;
   }

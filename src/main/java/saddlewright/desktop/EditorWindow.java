@@ -38,6 +38,7 @@ public final class EditorWindow {
   private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
   private static final double WIDTH = 1440;
   private static final double HEIGHT = 900;
+  private static final double WIDEST_BESIDE = 0.4;
 
   private final Worktable table = new Worktable();
   private final ToolBox tools = new ToolBox(table.stepProperty());
@@ -183,6 +184,15 @@ public final class EditorWindow {
     SplitPane.setResizableWithParent(beside, false);
     beside.setMinWidth(280);
     middle.setMinWidth(320);
+    across
+        .widthProperty()
+        .addListener(
+            o -> {
+              // In a window made narrower the middle must not be what gives way alone.
+              if (beside.getWidth() > WIDEST_BESIDE * across.getWidth()) {
+                across.setDividerPositions(1 - WIDEST_BESIDE);
+              }
+            });
     BorderPane work = new BorderPane(across);
     work.setLeft(new OrderOfWork(table));
     work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));

@@ -3,6 +3,8 @@ package saddlewright.casefile.order;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import saddlewright.dentition.Arch;
+import saddlewright.design.ComponentId;
 
 /**
  * What a coursework sheet carries besides the design.
@@ -26,6 +28,11 @@ public record Coursework(
     Map<String, String> kept = new TreeMap<>(justifications);
     kept.values().removeIf(String::isBlank);
     justifications = java.util.Collections.unmodifiableMap(kept);
+  }
+
+  /** The key under which the justification of a component stands. */
+  public static String key(Arch arch, ComponentId component) {
+    return arch.code() + "/" + component;
   }
 
   public Coursework withCandidate(String number) {

@@ -78,7 +78,14 @@ public final class FindingsPane extends VBox {
     getChildren().addAll(work, page);
     pause.setOnFinished(e -> rebuild());
     // The sheet is to change before the list of findings does.
-    table.assessmentProperty().addListener(o -> pause.playFromStart());
+    table
+        .assessmentProperty()
+        .addListener(
+            (o, was, now) -> {
+              if (!now.sharesDesignWith(was)) {
+                pause.playFromStart();
+              }
+            });
     table.findingProperty().addListener(o -> open());
     InvalidationListener related = o -> related();
     table.selectionProperty().addListener(related);

@@ -5,6 +5,9 @@ import java.util.function.Function;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
+import saddlewright.casefile.order.Coursework;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.dentition.Arch;
 import saddlewright.design.Component;
 import saddlewright.design.ConnectorShape;
@@ -41,6 +44,7 @@ final class ComponentForm {
     ComponentForm f = new ComponentForm(table, subject, component);
     f.attributes();
     f.ownFields();
+    f.justification();
     f.measures();
     f.reasons();
     f.actions();
@@ -80,6 +84,26 @@ final class ComponentForm {
           v -> v.ifPresent(mm -> change(Words.mm(mm), new Relief(r.id(), r.area(), mm))));
     } else if (component instanceof UnknownComponent u) {
       form.words(Words.of("unknown.explained", u.kind()));
+    }
+  }
+
+  /**
+   * Why it is there, in the candidate's own words; only on coursework that has a place for them.
+   */
+  private void justification() {
+    PrescriptionDetails p = table.current().prescription();
+    Coursework c = p.coursework();
+    if (p.kind() == DocumentKind.COURSEWORK && c.justified()) {
+      String key = Coursework.key(subject.arch(), component.id());
+      form.area(
+          "justification",
+          Words.of("coursework.justification"),
+          c.justifications().getOrDefault(key, ""),
+          3,
+          t ->
+              table.apply(
+                  Words.of("edit.justification"),
+                  table.current().with(p.with(c.withJustification(key, t.strip())))));
     }
   }
 

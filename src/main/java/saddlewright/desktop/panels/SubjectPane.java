@@ -25,6 +25,7 @@ import saddlewright.design.Component;
 import saddlewright.design.Note;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
+import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
@@ -53,7 +54,21 @@ public final class SubjectPane extends VBox {
     getChildren().addAll(title, scroll);
     pause.setOnFinished(e -> rebuild());
     // Building fields costs more than drawing: the sheet is to change before they do.
-    InvalidationListener later = o -> pause.playFromStart();
+    InvalidationListener later =
+        o -> {
+          // On the step of the prescription another panel stands in its place.
+          if (table.stepProperty().get() != Step.PRESCRIPTION) {
+            pause.playFromStart();
+          }
+        };
+    table
+        .stepProperty()
+        .addListener(
+            (o, was, now) -> {
+              if (was == Step.PRESCRIPTION) {
+                pause.playFromStart();
+              }
+            });
     table.selectionProperty().addListener(later);
     table.assessmentProperty().addListener(later);
     table.askedProperty().addListener(later);

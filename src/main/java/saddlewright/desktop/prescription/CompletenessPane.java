@@ -101,7 +101,13 @@ public final class CompletenessPane extends VBox {
   }
 
   private Hyperlink link(Gap gap) {
-    Hyperlink link = new Hyperlink(gap.sentence());
+    boolean blank =
+        gap.field()
+            .item()
+            .filter(i -> table.current().prescription().answer(i).isBlank())
+            .isPresent();
+    // Under this heading the name of a blank field says enough.
+    Hyperlink link = new Hyperlink(blank ? gap.field().title() : gap.sentence());
     link.setId("gap-" + gap.field().key());
     link.getStyleClass().add("gap");
     link.setWrapText(true);
@@ -125,12 +131,14 @@ public final class CompletenessPane extends VBox {
         long in = Stream.of(AuditedVariable.values()).filter(v -> v.isIn(d)).count();
         out.add(
             Words.of(
-                "completeness.audited",
+                "completeness.audited-arch",
                 Words.of("subject.arch." + arch.code()),
                 in,
                 AuditedVariable.values().length));
       }
     }
-    return out.isEmpty() ? Words.of("completeness.no-design") : String.join("\n", out);
+    return Words.of(
+        "completeness.audited",
+        out.isEmpty() ? Words.of("completeness.no-design") : String.join(", ", out));
   }
 }

@@ -22,7 +22,7 @@ final class CourseworkBlock extends FieldBlock {
   /** A component that can be justified. */
   private record Part(Arch arch, Component component) {
     String key() {
-      return arch.code() + "/" + component.id();
+      return Coursework.key(arch, component.id());
     }
 
     String name() {

@@ -10,15 +10,24 @@ import saddlewright.prescription.FormField;
 final class FactBlock extends FieldBlock {
   private final Label fact = small("fact");
   private final Hyperlink way = new Hyperlink();
+  private final Supplier<Object> source;
   private final Supplier<String> words;
+  private Object told = "";
 
   /**
+   * @param source what it is derived from; while that stays equal it says the same
    * @param words what it says now
    * @param wayName where it comes from
    * @param go goes there
    */
-  FactBlock(FormField field, Supplier<String> words, String wayName, Runnable go) {
+  FactBlock(
+      FormField field,
+      Supplier<Object> source,
+      Supplier<String> words,
+      String wayName,
+      Runnable go) {
     super(field);
+    this.source = source;
     this.words = words;
     way.setText(wayName);
     way.setWrapText(true);
@@ -28,8 +37,9 @@ final class FactBlock extends FieldBlock {
   }
 
   /** A fact that comes from nowhere else. */
-  FactBlock(FormField field, Supplier<String> words) {
+  FactBlock(FormField field, Supplier<Object> source, Supplier<String> words) {
     super(field);
+    this.source = source;
     this.words = words;
     fact.setId("rx-" + field.key());
     controls(fact);
@@ -47,9 +57,10 @@ final class FactBlock extends FieldBlock {
 
   @Override
   void refresh() {
-    String now = words.get();
-    if (!now.equals(fact.getText())) {
-      fact.setText(now);
+    Object now = source.get();
+    if (!now.equals(told)) {
+      told = now;
+      fact.setText(words.get());
     }
   }
 }

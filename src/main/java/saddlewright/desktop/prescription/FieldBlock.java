@@ -29,6 +29,8 @@ abstract class FieldBlock extends VBox {
   private final Label hint = small("hint-line");
   private final Label problem = small("field-error");
   private final PauseTransition flash = new PauseTransition(FLASH);
+  private double measuredWidth = -1;
+  private double measuredHeight;
 
   FieldBlock(FormField field) {
     this.field = field;
@@ -84,7 +86,11 @@ abstract class FieldBlock extends VBox {
     mark.show(line.level(), line.isFilled());
     problem(line.isFilled() || isBlank() ? "" : String.join(" ", line.missing()));
     String heard = field.title() + ", " + LevelMark.words(line.level(), line.isFilled());
-    inputs().forEach(n -> n.setAccessibleText(heard));
+    for (Node n : inputs()) {
+      if (!heard.equals(n.getAccessibleText())) {
+        n.setAccessibleText(heard);
+      }
+    }
   }
 
   final void hint(String sentence) {
@@ -101,7 +107,29 @@ abstract class FieldBlock extends VBox {
     flash.playFromStart();
   }
 
+  /** Remembered, for one field that grows has all the others of its section measured again. */
+  @Override
+  protected double computePrefHeight(double width) {
+    if (width < 0) {
+      return super.computePrefHeight(width);
+    }
+    if (width != measuredWidth) {
+      measuredHeight = super.computePrefHeight(width);
+      measuredWidth = width;
+    }
+    return measuredHeight;
+  }
+
+  @Override
+  public void requestLayout() {
+    measuredWidth = -1;
+    super.requestLayout();
+  }
+
   private static void say(Label label, String sentence) {
+    if (sentence.equals(label.getText()) && label.isManaged() != sentence.isEmpty()) {
+      return;
+    }
     label.setText(sentence);
     label.setVisible(!sentence.isEmpty());
     label.setManaged(!sentence.isEmpty());

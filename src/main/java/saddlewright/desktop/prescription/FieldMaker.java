@@ -3,6 +3,7 @@ package saddlewright.desktop.prescription;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import saddlewright.casefile.Case;
 import saddlewright.casefile.order.Item;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.ToothStatus;
@@ -39,25 +40,33 @@ final class FieldMaker {
       case "patient-name" -> PatientBlock.name(table);
       case "patient-born" -> PatientBlock.born(table);
       case "patient-record" -> PatientBlock.record(table);
-      case "revision" -> new FactBlock(f, this::revision);
-      case "arches-and-notation" -> new FactBlock(f, this::arches);
+      case "revision" -> new FactBlock(f, table::current, this::revision);
+      case "arches-and-notation" -> new FactBlock(f, this::design, this::arches);
       case "teeth" ->
-          new FactBlock(f, this::teeth, Words.of("fact.to-chart"), () -> to(Step.CHART));
+          new FactBlock(
+              f, this::design, this::teeth, Words.of("fact.to-chart"), () -> to(Step.CHART));
       case "class-upper" -> new ClassBlock(table, Item.CLASS_UPPER, Arch.UPPER);
       case "class-lower" -> new ClassBlock(table, Item.CLASS_LOWER, Arch.LOWER);
       case "design-drawing" ->
-          new FactBlock(f, this::drawing, Words.of("fact.to-design"), () -> to(Step.SADDLES));
+          new FactBlock(
+              f, () -> f, this::drawing, Words.of("fact.to-design"), () -> to(Step.SADDLES));
       case "component-schedule" -> new ScheduleBlock(table);
       case "stage-requested" -> new StageRequestedBlock(table);
       case "stage-plan" -> new StagePlanBlock(table);
-      case "preparations" -> new FactBlock(f, this::preparations);
+      case "preparations" -> new FactBlock(f, this::design, this::preparations);
       case "enclosed" -> new EnclosuresBlock(table);
       case "disinfected" -> new DisinfectionsBlock(table);
       case "signature" -> new SignatureBlock(table);
-      case "retention-note" -> new FactBlock(f, this::keeping);
-      case "laboratory-return" -> new FactBlock(f, () -> Words.of("fact.return-page"));
+      case "retention-note" ->
+          new FactBlock(f, () -> table.current().prescription(), this::keeping);
+      case "laboratory-return" -> new FactBlock(f, () -> f, () -> Words.of("fact.return-page"));
       case "open-findings" ->
-          new FactBlock(f, this::findings, Words.of("fact.to-review"), () -> to(Step.REVIEW));
+          new FactBlock(
+              f,
+              () -> table.assessment().report(),
+              this::findings,
+              Words.of("fact.to-review"),
+              () -> to(Step.REVIEW));
       default ->
           new AnswerBlock(
               table,
@@ -73,6 +82,12 @@ final class FieldMaker {
 
   private Notation notation() {
     return table.notationProperty().get();
+  }
+
+  /** All that the facts of the mouth and the design depend on. */
+  private Object design() {
+    Case c = table.current();
+    return List.of(c.upperChart(), c.lowerChart(), c.upperDesign(), c.lowerDesign(), notation());
   }
 
   private String revision() {

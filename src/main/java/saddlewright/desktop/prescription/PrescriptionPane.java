@@ -24,6 +24,7 @@ public final class PrescriptionPane extends BorderPane {
   private final FormPage form;
   private final SectionIndex index;
   private final GapTrail trail;
+  private final Label title = new Label(Words.of("prescription.title"));
 
   public PrescriptionPane(Worktable table, MyDetails mine, GapTrail trail, Runnable export) {
     this.table = table;
@@ -55,9 +56,8 @@ public final class PrescriptionPane extends BorderPane {
   }
 
   private HBox head(Runnable export) {
-    Label title = new Label(Words.of("prescription.title"));
     title.getStyleClass().add("page-title");
-    title.setMinWidth(0);
+    title.setMinWidth(USE_PREF_SIZE);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     Button pdf = new Button(Words.of("prescription.export"));
@@ -77,6 +77,9 @@ public final class PrescriptionPane extends BorderPane {
     index.setManaged(wide);
     index.menu().setVisible(!wide);
     index.menu().setManaged(!wide);
+    // The list of the steps says already where one is.
+    title.setVisible(wide);
+    title.setManaged(wide);
   }
 
   /** The form follows the case only while it is looked at. */

@@ -39,6 +39,7 @@ final class SectionIndex extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     menu.setId("sections-menu");
+    menu.setMinWidth(USE_PREF_SIZE);
     form.vvalueProperty().addListener(o -> mark());
   }
 

@@ -13,6 +13,7 @@ import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.Signature;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
 
 /**
@@ -159,11 +160,9 @@ final class SignatureBlock extends FieldBlock {
   void refresh() {
     Optional<Signature> now = table.current().prescription().signature();
     boolean holds =
-        now.filter(
-                s ->
-                    s.designHash().isEmpty()
-                        || s.designHash().equals(Fingerprint.ofDesign(table.current())))
-            .isPresent();
+        table.completeness().lines().stream()
+            .filter(l -> l.field().equals(field()))
+            .allMatch(Completeness.Line::isFilled);
     boolean broken = now.isPresent() && !holds;
     standing.setText(now.map(s -> words(s, holds)).orElse(Words.of("signature.none")));
     standing.pseudoClassStateChanged(VOID, broken);

@@ -17,6 +17,9 @@ final class TwoColumns extends Pane {
   /** Below this breadth of a column a field cannot be read while it is typed in. */
   private static final double NARROWEST = 250;
 
+  private double measuredWidth = -1;
+  private double measuredHeight;
+
   TwoColumns() {
     getStyleClass().add("two-columns");
   }
@@ -29,11 +32,22 @@ final class TwoColumns extends Pane {
   @Override
   protected double computePrefHeight(double width) {
     double w = width < 0 ? 2 * NARROWEST + GAP : width;
-    double y = 0;
-    for (List<Node> row : rows(w)) {
-      y += height(row, w) + LINE_GAP;
+    // A page asks for the heights of all its sections several times for each sign that is typed.
+    if (w != measuredWidth) {
+      double y = 0;
+      for (List<Node> row : rows(w)) {
+        y += height(row, w) + LINE_GAP;
+      }
+      measuredWidth = w;
+      measuredHeight = Math.max(0, y - LINE_GAP);
     }
-    return Math.max(0, y - LINE_GAP);
+    return measuredHeight;
+  }
+
+  @Override
+  public void requestLayout() {
+    measuredWidth = -1;
+    super.requestLayout();
   }
 
   @Override

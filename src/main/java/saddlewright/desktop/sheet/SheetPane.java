@@ -55,6 +55,7 @@ public final class SheetPane extends Pane {
   private final FindingMarkers markers;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
   // An empty sheet until a case is laid on the desk.
+  private Optional<Assessment> drawnOf = Optional.empty();
   private SheetDrawing sheet =
       SheetDrawing.of(Optional.empty(), Optional.empty(), DrawingOptions.DEFAULT);
   private Optional<Arch> framed = Optional.empty();
@@ -83,7 +84,14 @@ public final class SheetPane extends Pane {
     setClip(clip);
     rest.setOnFinished(e -> layers.setCache(false));
     InvalidationListener redraw = o -> redraw();
-    table.assessmentProperty().addListener(redraw);
+    table
+        .assessmentProperty()
+        .addListener(
+            o -> {
+              if (drawnOf.filter(table.assessment()::sharesDesignWith).isEmpty()) {
+                redraw();
+              }
+            });
     table.notationProperty().addListener(redraw);
     table.surveyProperty().addListener(redraw);
     table.anatomyProperty().addListener(redraw);
@@ -163,6 +171,7 @@ public final class SheetPane extends Pane {
 
   private void redraw() {
     Assessment now = table.assessment();
+    drawnOf = Optional.of(now);
     sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::draw);
     Box b = sheet.drawing().bounds();
     boolean grown = page.getHeight() != b.height() || page.getWidth() != b.width();
