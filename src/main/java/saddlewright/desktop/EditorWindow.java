@@ -187,12 +187,15 @@ public final class EditorWindow {
     across
         .widthProperty()
         .addListener(
-            o -> {
-              // In a window made narrower the middle must not be what gives way alone.
-              if (beside.getWidth() > WIDEST_BESIDE * across.getWidth()) {
-                across.setDividerPositions(1 - WIDEST_BESIDE);
-              }
-            });
+            // In a window made narrower the middle must not be what gives way alone. Only when the
+            // panes have been laid out anew can they be laid out otherwise.
+            o ->
+                Platform.runLater(
+                    () -> {
+                      if (beside.getWidth() > WIDEST_BESIDE * across.getWidth()) {
+                        across.setDividerPositions(1 - WIDEST_BESIDE);
+                      }
+                    }));
     BorderPane work = new BorderPane(across);
     work.setLeft(new OrderOfWork(table));
     work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));

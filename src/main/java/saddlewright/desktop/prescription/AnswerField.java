@@ -132,7 +132,7 @@ final class AnswerField extends HBox {
       words.setText(text);
     }
     if (words instanceof Lines l) {
-      l.grow();
+      l.grow(stated);
     }
     calendar.ifPresent(c -> c.turnTo(DayWords.read(now.text())));
     by.show(now.by());

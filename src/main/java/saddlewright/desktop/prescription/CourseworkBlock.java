@@ -85,6 +85,11 @@ final class CourseworkBlock extends FieldBlock {
   }
 
   @Override
+  boolean isBlank() {
+    return now().candidate().isBlank();
+  }
+
+  @Override
   void refresh() {
     candidate.show(now().candidate());
     justified.setSelected(now().justified());
@@ -154,7 +159,7 @@ final class CourseworkBlock extends FieldBlock {
         words.setText(now);
         showing = false;
       }
-      words.grow();
+      words.grow(false);
     }
   }
 }

@@ -14,6 +14,7 @@ import javafx.util.Duration;
 import saddlewright.desktop.Words;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
+import saddlewright.prescription.Level;
 
 /**
  * The place of one field in the form: its name, how strongly it is asked for, its controls, and
@@ -83,9 +84,11 @@ abstract class FieldBlock extends VBox {
 
   final void update(Completeness.Line line) {
     refresh();
-    mark.show(line.level(), line.isFilled());
+    // What is optional lacks nothing when it is blank; that does not make it filled in.
+    boolean filled = line.isFilled() && !(line.level() == Level.OPTIONAL && isBlank());
+    mark.show(line.level(), filled);
     problem(line.isFilled() || isBlank() ? "" : String.join(" ", line.missing()));
-    String heard = field.title() + ", " + LevelMark.words(line.level(), line.isFilled());
+    String heard = field.title() + ", " + LevelMark.words(line.level(), filled);
     for (Node n : inputs()) {
       if (!heard.equals(n.getAccessibleText())) {
         n.setAccessibleText(heard);

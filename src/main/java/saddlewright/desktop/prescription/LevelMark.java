@@ -17,15 +17,19 @@ final class LevelMark extends Label {
   }
 
   void show(Level level, boolean filled) {
-    setText(
-        Words.of(filled ? "level.sign.filled" : "level.sign.open")
-            + " "
-            + Words.of("level." + level));
+    String sign =
+        filled ? Words.of("level.sign.filled") : demands(level) ? Words.of("level.sign.open") : "";
+    setText((sign + " " + Words.of("level." + level)).strip());
     pseudoClassStateChanged(FILLED, filled);
     for (Level l : Level.values()) {
       pseudoClassStateChanged(
           PseudoClass.getPseudoClass(l.name().toLowerCase(Locale.ROOT)), l == level);
     }
+  }
+
+  /** Whether leaving it open leaves a gap. */
+  private static boolean demands(Level level) {
+    return level == Level.MUST || level == Level.SHOULD;
   }
 
   /** The same for those who hear it. */

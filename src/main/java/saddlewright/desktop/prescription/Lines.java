@@ -25,9 +25,13 @@ final class Lines extends TextArea {
         });
   }
 
-  /** Makes room for what stands in it. */
-  void grow() {
+  /**
+   * Makes room for what stands in it.
+   *
+   * @param brief whether one line will do
+   */
+  void grow(boolean brief) {
     int n = getText().lines().mapToInt(l -> 1 + l.length() / SIGNS_IN_LINE).sum();
-    setPrefRowCount(Math.max(FEWEST, Math.min(MOST, n)));
+    setPrefRowCount(brief ? 1 : Math.max(FEWEST, Math.min(MOST, n)));
   }
 }

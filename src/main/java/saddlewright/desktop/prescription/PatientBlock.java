@@ -3,6 +3,7 @@ package saddlewright.desktop.prescription;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import javafx.scene.Node;
 import saddlewright.casefile.order.PatientIdentity;
@@ -13,11 +14,14 @@ import saddlewright.prescription.FormField;
 final class PatientBlock extends FieldBlock {
   private final Node focus;
   private final Runnable refresh;
+  private final BooleanSupplier blank;
 
-  private PatientBlock(FormField field, Node input, Node focus, Runnable refresh) {
+  private PatientBlock(
+      FormField field, Node input, Node focus, Runnable refresh, BooleanSupplier blank) {
     super(field);
     this.focus = focus;
     this.refresh = refresh;
+    this.blank = blank;
     controls(input);
   }
 
@@ -54,7 +58,8 @@ final class PatientBlock extends FieldBlock {
         () -> {
           Optional<LocalDate> born = now(table).born();
           day.show(born);
-        });
+        },
+        () -> now(table).born().isEmpty());
   }
 
   private static PatientBlock text(
@@ -71,7 +76,12 @@ final class PatientBlock extends FieldBlock {
             s -> true,
             s -> table.know(with.apply(now(table), s)),
             () -> {});
-    return new PatientBlock(field, text, text, () -> text.show(get.apply(now(table))));
+    return new PatientBlock(
+        field,
+        text,
+        text,
+        () -> text.show(get.apply(now(table))),
+        () -> get.apply(now(table)).isBlank());
   }
 
   private static PatientIdentity now(Worktable table) {
@@ -88,7 +98,7 @@ final class PatientBlock extends FieldBlock {
 
   @Override
   boolean isBlank() {
-    return true;
+    return blank.getAsBoolean();
   }
 
   @Override

@@ -37,7 +37,7 @@ final class StagePlanBlock extends FieldBlock {
 
   @Override
   boolean isBlank() {
-    return true;
+    return table.current().prescription().stages().fitting().isEmpty();
   }
 
   @Override

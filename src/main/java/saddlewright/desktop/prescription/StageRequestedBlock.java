@@ -52,7 +52,7 @@ final class StageRequestedBlock extends FieldBlock {
 
   @Override
   boolean isBlank() {
-    return true;
+    return table.current().prescription().stages().requested().isEmpty();
   }
 
   @Override
