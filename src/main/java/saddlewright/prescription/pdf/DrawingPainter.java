@@ -156,9 +156,8 @@ final class DrawingPainter {
     Point at = new Point(startOf(l, words), l.at().y() + MIDDLE_OF_WORDS * l.size());
     out.setNonStrokingColor(red(l.ink()), green(l.ink()), blue(l.ink()));
     out.beginText();
-    out.setFont(sheet.face().font(weight(l)), (float) (l.size() * Sheet.MM));
     out.newLineAtOffset(x(at), y(at));
-    out.showText(words);
+    SetLine.of(words).show(out, sheet.face(), weight(l), l.size() * Sheet.MM);
     out.endText();
   }
 

@@ -67,9 +67,8 @@ final class Sheet implements AutoCloseable {
     }
     fill(shade);
     content.beginText();
-    content.setFont(face.font(weight), (float) size);
     content.newLineAtOffset(round(x), round(height - baseline));
-    content.showText(words);
+    SetLine.of(words).show(content, face, weight, size);
     content.endText();
   }
 

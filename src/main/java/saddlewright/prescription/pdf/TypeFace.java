@@ -1,67 +1,51 @@
 package saddlewright.prescription.pdf;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.text.Normalizer;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
- * The one type face of the document, Liberation Sans, embedded as a subset of the glyphs used.
+ * The type of one document: its faces, embedded as subsets of the glyphs used, each when it is
+ * first used.
  *
- * <p>Widths are exact, in points, so that what is measured is what is printed. The parsed fonts are
+ * <p>Widths are exact, in points, so that what is measured is what is printed. The font files are
  * shared by all documents; documents are therefore made one at a time.
  */
 final class TypeFace {
-  /** What stands for a character that the face does not have: seen by the reader, never dropped. */
-  private static final int SUBSTITUTE = 0x25A1;
+  /** What stands for a character that no face has: seen by the reader, never dropped. */
+  static final int SUBSTITUTE = 0x25A1;
 
-  private static final Map<Weight, Cut> CUTS = new EnumMap<>(Weight.class);
+  private final PDDocument document;
+  private final Map<Cut, PDType0Font> embedded = new HashMap<>();
 
-  static {
-    for (Weight w : Weight.values()) {
-      CUTS.put(w, Cut.load(w));
-    }
+  TypeFace(PDDocument document) {
+    this.document = document;
   }
 
-  private final Map<Weight, PDType0Font> embedded = new EnumMap<>(Weight.class);
-
-  TypeFace(PDDocument document) throws IOException {
-    for (Weight w : Weight.values()) {
-      embedded.put(w, PDType0Font.load(document, CUTS.get(w).font, true));
+  PDType0Font font(Face face, Weight weight) throws IOException {
+    Cut cut = face.cut(weight);
+    PDType0Font font = embedded.get(cut);
+    if (font == null) {
+      font = PDType0Font.load(document, cut.font(), true);
+      embedded.put(cut, font);
     }
-  }
-
-  PDType0Font font(Weight weight) {
-    return embedded.get(weight);
+    return font;
   }
 
   /** Width of words that {@link #printable} has passed, in points at a size in points. */
   static double width(String text, Weight weight, double size) {
-    Cut cut = CUTS.get(weight);
-    double sum = 0;
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      sum += cut.advance(c);
-      i += Character.charCount(c);
-    }
-    return sum * size;
+    return SetLine.of(text).width(weight) * size;
   }
 
   /**
-   * The words with nothing that the face cannot print: composed, on one line, unknown characters
-   * replaced by a visible square.
+   * The words with nothing that cannot be printed: composed, on one line, unknown characters
+   * replaced by a visible square. Signs that only tell how letters join and which way words run are
+   * kept for {@link SetLine}.
    */
   static String printable(String text) {
-    Cut cut = CUTS.get(Weight.REGULAR);
     StringBuilder out = new StringBuilder(text.length());
     Normalizer.normalize(text, Normalizer.Form.NFC)
         .codePoints()
@@ -69,52 +53,31 @@ final class TypeFace {
             c -> {
               if (Character.isWhitespace(c) || Character.isISOControl(c)) {
                 out.append(' ');
+              } else if (Directions.isSign(c)) {
+                out.appendCodePoint(c);
               } else if (Character.getType(c) != Character.FORMAT) {
-                out.appendCodePoint(cut.has(c) ? c : SUBSTITUTE);
+                out.append(inAFace(c));
               }
             });
     return out.toString();
   }
 
-  /** A font file with the widths that have been asked for. */
-  private static final class Cut {
-    private final TrueTypeFont font;
-    private final CmapLookup glyphs;
-    private final double unitsPerEm;
-    private final Map<Integer, Double> advances = new ConcurrentHashMap<>();
+  /** Whether a character has nothing that could stand for it but the square. */
+  static boolean isMissing(int codePoint) {
+    return !Character.isWhitespace(codePoint)
+        && !Character.isISOControl(codePoint)
+        && Character.getType(codePoint) != Character.FORMAT
+        && codePoint != SUBSTITUTE
+        && inAFace(codePoint).equals(Character.toString(SUBSTITUTE));
+  }
 
-    private Cut(TrueTypeFont font) throws IOException {
-      this.font = font;
-      this.glyphs = font.getUnicodeCmapLookup();
-      this.unitsPerEm = font.getUnitsPerEm();
+  /** The character, or its parts where only they are in a face, or the square. */
+  private static String inAFace(int c) {
+    if (Face.of(c).isPresent()) {
+      return Character.toString(c);
     }
-
-    private static Cut load(Weight weight) {
-      String resource = "/liberation/LiberationSans-" + weight.file() + ".ttf";
-      try (InputStream in = TypeFace.class.getResourceAsStream(resource)) {
-        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
-        // Ligatures would save nothing here and cost half of the time.
-        font.setEnableGsub(false);
-        return new Cut(font);
-      } catch (IOException e) {
-        throw new UncheckedIOException("the font " + resource + " could not be read", e);
-      }
-    }
-
-    private boolean has(int codePoint) {
-      return glyphs.getGlyphId(codePoint) != 0;
-    }
-
-    private double advance(int codePoint) {
-      return advances.computeIfAbsent(
-          codePoint,
-          c -> {
-            try {
-              return font.getAdvanceWidth(glyphs.getGlyphId(c)) / unitsPerEm;
-            } catch (IOException e) {
-              throw new UncheckedIOException(e);
-            }
-          });
-    }
+    String parts = Normalizer.normalize(Character.toString(c), Normalizer.Form.NFD);
+    boolean all = parts.codePoints().allMatch(p -> Face.of(p).isPresent());
+    return all ? parts : Character.toString(SUBSTITUTE);
   }
 }

@@ -1,18 +1,7 @@
 package saddlewright.prescription.pdf;
 
-/** A cut of the type face. */
+/** A weight of the type. */
 enum Weight {
-  REGULAR("Regular"),
-  BOLD("Bold");
-
-  private final String file;
-
-  Weight(String file) {
-    this.file = file;
-  }
-
-  /** As in the name of the font file. */
-  String file() {
-    return file;
-  }
+  REGULAR,
+  BOLD
 }

@@ -32,6 +32,8 @@ final class Wrap {
 
   private static void paragraph(
       String text, Weight weight, double size, double width, List<String> out) {
+    String direction = Directions.ofParagraph(text);
+    int first = out.size();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" +")) {
       String longer = line.length() == 0 ? word : line + " " + word;
@@ -47,6 +49,10 @@ final class Wrap {
       line.append(brokenWithin(word, weight, size, width, out));
     }
     out.add(line.toString());
+    if (!direction.isEmpty()) {
+      // Each line would otherwise run as its own first letter does.
+      out.subList(first, out.size()).replaceAll(l -> direction + l);
+    }
   }
 
   /** Adds full lines of a long word and gives back what is left of it. */
@@ -57,6 +63,9 @@ final class Wrap {
       int end = 0;
       while (true) {
         int next = rest.offsetByCodePoints(end, 1);
+        while (next < rest.length() && Directions.isMark(rest.codePointAt(next))) {
+          next += Character.charCount(rest.codePointAt(next));
+        }
         if (end > 0 && TypeFace.width(rest.substring(0, next), weight, size) > width) {
           break;
         }

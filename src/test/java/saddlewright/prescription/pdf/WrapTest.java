@@ -34,7 +34,7 @@ class WrapTest {
       @ForAll @DoubleRange(min = 20, max = 300) double width) {
     List<String> lines = lines(text, width);
     assertThat(lines).allMatch(l -> TypeFace.width(l, Weight.REGULAR, 10) <= width);
-    assertThat(PrintedPage.packed(String.join("", lines)))
-        .isEqualTo(PrintedPage.packed(TypeFace.printable(text)));
+    assertThat(PrintedPage.packed(Directions.withoutSigns(String.join("", lines))))
+        .isEqualTo(PrintedPage.packed(Directions.withoutSigns(TypeFace.printable(text))));
   }
 }
