@@ -29,6 +29,7 @@ import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 import saddlewright.prescription.pdf.PrintOptions;
+import saddlewright.prescription.pdf.Unprintable;
 
 /** Writes the laboratory prescription of a case as PDF. */
 @Command(
@@ -123,6 +124,10 @@ final class PrescribeCommand implements Callable<Integer> {
             PrintOptions.on(issue ? now.day() : date)
                 .with(paper)
                 .withSigns(findings ? FindingSign.callouts(printed.report()) : List.of())));
+    List<Unprintable> squares = Unprintable.of(printed.subject(), Optional.empty());
+    if (!squares.isEmpty()) {
+      spec.commandLine().getErr().println(target + ": " + Unprintable.sentence(squares));
+    }
     if (issue) {
       record(now, printed, target);
     }

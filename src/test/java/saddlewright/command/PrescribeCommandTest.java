@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PrescriptionDetails;
 
 /** The prescribe and schedule commands. */
 class PrescribeCommandTest {
@@ -87,6 +88,24 @@ class PrescribeCommandTest {
     assertThat(again).hasSameBinaryContentAs(pdf);
     assertThat(Run.of("prescribe", pdf, "--out", pdf).code()).isEqualTo(2);
     assertThat(pdf).hasSameBinaryContentAs(again);
+  }
+
+  @Test
+  void says_on_one_line_which_characters_stand_as_squares_and_where() throws Exception {
+    Path file = folder.resolve("c.json");
+    CaseStore.save(
+        Case.blank("R-1")
+            .withIdentity("R-1", "山 and 山", "")
+            .with(PrescriptionDetails.EMPTY.with(Item.PRESCRIBER_NAME, "山 🦷")),
+        file);
+    Path pdf = folder.resolve("p.pdf");
+    Run run = Run.of("prescribe", file, "--out", pdf);
+    assertThat(run.code()).isZero();
+    assertThat(run.err())
+        .isEqualToIgnoringNewLines(
+            pdf
+                + ": These characters cannot be printed and stand as squares: 山 U+5C71 in Title and"
+                + " Prescriber; 🦷 U+1F9B7 in Prescriber. Write them in by hand.");
   }
 
   @Test

@@ -10,6 +10,8 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.json.CaseCodec;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.PrescriptionDetails;
 
 /**
  * The laboratory prescription of a case as a PDF document: vectors and embedded type, the drawing
@@ -50,13 +52,20 @@ public final class PrescriptionPdf {
       byte[] file = CaseCodec.toBytes(printout.subject());
       Metadata.of(printout, file).into(document);
       OutputIntent.into(document);
-      EnclosedCase.into(document, file, options.date());
+      if (!isSealed(printout.subject().prescription())) {
+        EnclosedCase.into(document, file, options.date());
+      }
       document.save(bytes);
     } catch (IOException e) {
       // Nothing here touches a file: only a damaged font in the program can bring us here.
       throw new UncheckedIOException(e);
     }
     return bytes.toByteArray();
+  }
+
+  /** Whether the work is handed in as paper alone. */
+  private static boolean isSealed(PrescriptionDetails p) {
+    return p.kind() == DocumentKind.COURSEWORK && p.coursework().sealed();
   }
 
   /** What the document consists of, in order. */
@@ -79,6 +88,7 @@ public final class PrescriptionPdf {
     if (!p.isCoursework()) {
       out.add(new RecordSection(p));
     }
+    out.add(new UnprintableSection(p));
     out.add(new CautionsSection());
     return out;
   }

@@ -102,6 +102,8 @@ final class SetLine {
     if (!asWritten) {
       COSDictionary actual = new COSDictionary();
       actual.setString(COSName.ACTUAL_TEXT, words);
+      // The library loses such dictionaries when it packs objects together.
+      actual.setDirect(true);
       out.beginMarkedContent(SPAN, PDPropertyList.create(actual));
     }
     for (Piece p : pieces) {

@@ -56,7 +56,11 @@ final class TypeFace {
               } else if (Directions.isSign(c)) {
                 out.appendCodePoint(c);
               } else if (Character.getType(c) != Character.FORMAT) {
-                out.append(inAFace(c));
+                if (Face.LIBERATION_SANS.has(c)) {
+                  out.appendCodePoint(c);
+                } else {
+                  out.append(inAFace(c));
+                }
               }
             });
     return out.toString();
@@ -64,10 +68,10 @@ final class TypeFace {
 
   /** Whether a character has nothing that could stand for it but the square. */
   static boolean isMissing(int codePoint) {
-    return !Character.isWhitespace(codePoint)
+    return !Face.LIBERATION_SANS.has(codePoint)
+        && !Character.isWhitespace(codePoint)
         && !Character.isISOControl(codePoint)
         && Character.getType(codePoint) != Character.FORMAT
-        && codePoint != SUBSTITUTE
         && inAFace(codePoint).equals(Character.toString(SUBSTITUTE));
   }
 

@@ -58,14 +58,16 @@ class CaseDocumentTest {
     return catchThrowableOfType(CaseFileException.class, () -> CaseDocument.fromPdf(pdf, "p.pdf"));
   }
 
-  @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 30, shrinking = ShrinkingMode.OFF)
   void any_case_comes_back_from_its_document(@ForAll("cases") Case c) throws Exception {
     assertThat(CaseDocument.fromPdf(print(c), "p.pdf")).isEqualTo(c);
   }
 
+  /** Of any kind but coursework that is handed in sealed. */
   @Provide
   Arbitrary<Case> cases() {
-    return ArbitraryCases.cases();
+    return ArbitraryCases.cases()
+        .map(c -> c.with(c.prescription().with(c.prescription().coursework().withSealed(false))));
   }
 
   @Test

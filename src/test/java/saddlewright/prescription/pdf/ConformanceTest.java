@@ -1,6 +1,7 @@
 package saddlewright.prescription.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -25,6 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.Item;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.dentition.Tooth;
@@ -103,6 +106,26 @@ class ConformanceTest {
   }
 
   @Test
+  void so_does_a_case_in_scripts_that_turn_and_join_and_its_words_are_there_as_written()
+      throws Exception {
+    List<String> written = List.of("R-עברית-7", "مختبر الأسنان (A) 12", "Հայերեն ქართული ລາວ");
+    Case c = Mouths.lowerMissing(36).withIdentity(written.get(0), written.get(1), "");
+    c = c.with(c.prescription().with(Item.LABORATORY_NAME, written.get(2)));
+    byte[] pdf = PrescriptionPdf.toBytes(Assessment.of(c), DAY);
+    assertConforms(pdf);
+    try (PDDocument d = PrintedPage.read(pdf)) {
+      COSDictionary spans =
+          d.getPage(0).getResources().getCOSObject().getCOSDictionary(COSName.PROPERTIES);
+      List<String> said = new ArrayList<>();
+      for (COSName name : spans.keySet()) {
+        said.add(spans.getCOSDictionary(name).getString(COSName.ACTUAL_TEXT));
+      }
+      assertThat(said).contains(written.get(0), written.get(1));
+    }
+    assertThat(PrintedPage.packed(pdf)).contains(PrintedPage.packed(written.get(2)));
+  }
+
+  @Test
   void so_does_a_case_with_sixty_findings() throws Exception {
     Assessment a = Assessment.of(Mouths.lowerMissing(36, 37));
     List<Report.Entry> entries = new ArrayList<>();
@@ -128,6 +151,23 @@ class ConformanceTest {
                 a.lower(),
                 new Report(entries, List.of(), List.of(), new Tally(0, 0, 0, 0), List.of())),
             DAY));
+  }
+
+  @Test
+  void so_does_sealed_coursework_which_has_no_case_inside() throws Exception {
+    Case c = Mouths.lowerMissing(36);
+    var sealed =
+        c.prescription()
+            .withKind(DocumentKind.COURSEWORK)
+            .with(c.prescription().coursework().withSealed(true));
+    byte[] pdf = PrescriptionPdf.toBytes(Assessment.of(c.with(sealed)), DAY);
+    assertConforms(pdf);
+    assertThatThrownBy(() -> CaseDocument.fromPdf(pdf, "p.pdf"))
+        .hasMessageContaining("a PDF without a case in it");
+    byte[] prescription =
+        PrescriptionPdf.toBytes(
+            Assessment.of(c.with(sealed.withKind(DocumentKind.PRESCRIPTION))), DAY);
+    assertThat(CaseDocument.fromPdf(prescription, "p.pdf").reference()).isEqualTo(c.reference());
   }
 
   @Test
