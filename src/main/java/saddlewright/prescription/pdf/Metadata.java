@@ -41,6 +41,7 @@ record Metadata(String title, String reference, LocalDate date, UUID identity) {
             + o.date()
             + o.notation()
             + o.paper()
+            + o.patient().isPresent()
             + o.signs()
             + Arrays.stream(Ink.values()).map(o.palette()::hex).toList();
     byte[] rest = manner.getBytes(StandardCharsets.UTF_8);

@@ -6,11 +6,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseCodec;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.prescription.FormField;
 
@@ -27,15 +29,20 @@ public record Unprintable(int codePoint, List<String> places) {
     places = List.copyOf(places);
   }
 
-  /** Those of a case, in the order in which they come. */
-  public static List<Unprintable> of(Case c) {
+  /**
+   * Those of a case, in the order in which they come.
+   *
+   * @param patient whose case it is, where that is printed too
+   */
+  public static List<Unprintable> of(Case c, Optional<PatientIdentity> patient) {
     Map<Integer, Set<String>> found = new LinkedHashMap<>();
-    texts(c)
-        .forEach(
-            (place, text) ->
-                text.codePoints()
-                    .filter(TypeFace::isMissing)
-                    .forEach(p -> found.computeIfAbsent(p, k -> new LinkedHashSet<>()).add(place)));
+    Map<String, String> texts = texts(c);
+    patient.ifPresent(p -> texts.put("Patient", p.toString()));
+    texts.forEach(
+        (place, text) ->
+            text.codePoints()
+                .filter(TypeFace::isMissing)
+                .forEach(p -> found.computeIfAbsent(p, k -> new LinkedHashSet<>()).add(place)));
     // What stands in no field that has a name: notes, components of unknown kinds and the like.
     String rest = CaseCodec.toJson(c.withIdentity("", "", "").withExtras(Map.of()));
     rest.codePoints()

@@ -13,7 +13,7 @@ final class UnprintableSection implements Section {
 
   @Override
   public void write(Flow flow) throws IOException {
-    List<Unprintable> all = Unprintable.of(printout.subject());
+    List<Unprintable> all = Unprintable.of(printout.subject(), printout.options().patient());
     if (all.isEmpty()) {
       return;
     }
