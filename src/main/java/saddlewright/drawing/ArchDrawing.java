@@ -2,12 +2,25 @@ package saddlewright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import saddlewright.geometry.Box;
+import saddlewright.geometry.Transform;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Layout;
 
 /** The drawing of one arch with its denture, in the frame of the arch (y towards the molars). */
 public final class ArchDrawing {
   private ArchDrawing() {}
+
+  /** The same with the number of each component around it, for which it takes more room. */
+  public static Drawing of(Layout layout, DrawingOptions options, List<Callout> numbers) {
+    Drawing bare = of(layout, options);
+    List<PlacedCallout> placed = Callouts.of(layout, bare, numbers);
+    if (placed.isEmpty()) {
+      return bare;
+    }
+    Box box = bare.bounds().union(BalloonPlaces.room(layout.form(), placed.size()));
+    return bare.plus(new Drawing(PlacedCallout.marks(placed, Transform.IDENTITY), box));
+  }
 
   public static Drawing of(Layout layout, DrawingOptions options) {
     List<Mark> marks = new ArrayList<>();

@@ -36,10 +36,14 @@ public final class Callouts {
   /** The same for a window, where signs stay readable however far it is zoomed out. */
   public static List<PlacedCallout> of(
       Layout layout, Drawing drawing, List<Callout> callouts, double size) {
-    List<PlacedCallout> out = new ArrayList<>();
+    List<Callout> here =
+        callouts.stream().filter(c -> c.subject().arch() == layout.form().arch()).toList();
+    List<PlacedCallout> out =
+        new ArrayList<>(
+            Balloons.of(layout, drawing, here.stream().filter(Callout::isNumber).toList()));
     Callouts places = null;
-    for (Callout c : callouts) {
-      if (c.subject().arch() == layout.form().arch()) {
+    for (Callout c : here) {
+      if (!c.isNumber()) {
         places = places == null ? new Callouts(layout, drawing) : places;
         out.add(places.place(c, size));
       }

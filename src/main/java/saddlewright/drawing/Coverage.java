@@ -24,9 +24,6 @@ final class Coverage {
   /** Price of a square of another sign that the leader would cross. */
   private static final double CROSSING = 4;
 
-  /** Mean width of a letter as a share of the size of the type (from memory). */
-  private static final double LETTER = 0.55;
-
   private final Box box;
   private final int columns;
   private final int rows;
@@ -67,15 +64,8 @@ final class Coverage {
     } else if (mark instanceof Mark.Stroke s) {
       s.paths().forEach(p -> trace(p, cost));
     } else if (mark instanceof Mark.Label l) {
-      double half = l.text().length() * LETTER * l.size() / 2;
-      double middle =
-          switch (l.align()) {
-            case START -> l.at().x() + half;
-            case MIDDLE -> l.at().x();
-            case END -> l.at().x() - half;
-          };
-      rectangle(
-          middle - half, l.at().y() - l.size() / 2, middle + half, l.at().y() + l.size() / 2, cost);
+      Box b = LeaderGround.box(l);
+      rectangle(b.minX(), b.minY(), b.maxX(), b.maxY(), cost);
     }
   }
 

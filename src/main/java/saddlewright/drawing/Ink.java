@@ -29,5 +29,6 @@ public enum Ink {
   FINDING,
   CAUTION,
   ADVICE,
-  QUESTION
+  QUESTION,
+  NUMBER
 }

@@ -40,6 +40,7 @@ final class Key {
     NAMES.put(Ink.CAUTION, "should be put right");
     NAMES.put(Ink.ADVICE, "to consider");
     NAMES.put(Ink.QUESTION, "not judged");
+    NAMES.put(Ink.NUMBER, "component number");
   }
 
   private Key() {}
@@ -105,16 +106,17 @@ final class Key {
                       Path.of(at.plus(new Vector(1.5, -1.3)), at.plus(new Vector(4.5, 1.3))),
                       Path.of(at.plus(new Vector(1.5, 1.3)), at.plus(new Vector(4.5, -1.3)))),
                   List.of()));
-      case FINDING -> sign(at, Callout.Form.OCTAGON, "M");
-      case CAUTION -> sign(at, Callout.Form.TRIANGLE, "S");
-      case ADVICE -> sign(at, Callout.Form.CIRCLE, "C");
-      case QUESTION -> sign(at, Callout.Form.SQUARE, "?");
+      case FINDING -> sign(at, Callout.Form.OCTAGON);
+      case CAUTION -> sign(at, Callout.Form.TRIANGLE);
+      case ADVICE -> sign(at, Callout.Form.CIRCLE);
+      case QUESTION -> sign(at, Callout.Form.SQUARE);
+      case NUMBER -> sign(at, Callout.Form.BALLOON);
       default -> List.of();
     };
   }
 
-  private static List<Mark> sign(Point at, Callout.Form form, String letter) {
-    Callout sample = new Callout(Subject.of(Arch.UPPER), form, false, letter, "");
+  private static List<Mark> sign(Point at, Callout.Form form) {
+    Callout sample = new Callout(Subject.of(Arch.UPPER), form, false, form.letter(), "");
     return new PlacedCallout(sample, at.plus(new Vector(SAMPLE / 2, 0)), Optional.empty(), 1)
         .sign(Transform.IDENTITY);
   }

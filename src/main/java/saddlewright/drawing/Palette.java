@@ -61,6 +61,7 @@ public final class Palette {
     m.put(Ink.CAUTION, "#8a5a00");
     m.put(Ink.ADVICE, "#3d5a80");
     m.put(Ink.QUESTION, "#5f4b8b");
+    m.put(Ink.NUMBER, "#23282d");
     return m;
   }
 
@@ -113,6 +114,7 @@ public final class Palette {
     m.put(Ink.CAUTION, "#e0b45c");
     m.put(Ink.ADVICE, "#8fb4e0");
     m.put(Ink.QUESTION, "#b9a4e6");
+    m.put(Ink.NUMBER, "#e8ebee");
     return m;
   }
 }

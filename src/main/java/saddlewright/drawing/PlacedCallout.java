@@ -23,6 +23,16 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
   public static final double RADIUS = 2.1;
 
   private static final double LETTER = 2.5;
+
+  /** Size of the number in a balloon, mm: 6.8 points. */
+  static final double IN_BALLOON = 2.4;
+
+  private static final double BALLOON_LINE = 0.2;
+  private static final double THIN = 0.15;
+
+  /** Paper on each side of a line that leads over the drawing, mm. */
+  private static final double CASING = 0.15;
+
   private static final double NUMBER = 2.1;
   private static final double LINE = 0.35;
   private static final double LEADER = 0.2;
@@ -31,14 +41,11 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
   /** A leader is drawn from this distance on, mm. */
   private static final double APART = 0.7;
 
-  /** Mean width of a figure as a share of the size of the type (from memory). */
-  private static final double FIGURE = 0.56;
-
   /** How far the number reaches to the right of the sign, mm. */
   static double numberWidth(Callout callout, double size) {
     return callout.number().isEmpty()
         ? 0
-        : size * (0.5 + callout.number().length() * FIGURE * NUMBER);
+        : size * (0.5 + Lettering.width(callout.number(), NUMBER, true));
   }
 
   private double radius() {
@@ -77,16 +84,22 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
     }
     Optional<Subject> subject = Optional.of(callout.subject());
     Point start = from.towards(to.get(), edge(from, to.get()) / from.distanceTo(to.get()));
+    if (callout.isNumber()) {
+      return List.of(
+          line(Ink.PAPER, subject, start, to.get(), THIN + 2 * CASING),
+          new Mark.Dots(
+              Layer.CALLOUTS, Ink.PAPER, subject, List.of(to.get()), DOT + CASING),
+          line(ink(), subject, start, to.get(), THIN),
+          new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT));
+    }
     return List.of(
-        new Mark.Stroke(
-            Layer.CALLOUTS,
-            ink(),
-            subject,
-            List.of(Path.of(start, to.get())),
-            false,
-            LEADER * size,
-            List.of()),
+        line(ink(), subject, start, to.get(), LEADER * size),
         new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT * size));
+  }
+
+  private static Mark line(Ink ink, Optional<Subject> subject, Point from, Point to, double width) {
+    return new Mark.Stroke(
+        Layer.CALLOUTS, ink, subject, List.of(Path.of(from, to)), false, width, List.of());
   }
 
   /** How far the way out of the sign is, past the number where it leads through that. */
@@ -101,6 +114,9 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
   /** The sign with its letter and number. */
   public List<Mark> sign(Transform place) {
     Point p = place.apply(at);
+    if (callout.isNumber()) {
+      return balloon(p);
+    }
     Ink ink = ink();
     boolean filled = callout.form() == Callout.Form.OCTAGON && !callout.answered();
     Optional<Subject> subject = Optional.of(callout.subject());
@@ -144,6 +160,30 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
     return out;
   }
 
+  private List<Mark> balloon(Point p) {
+    Optional<Subject> subject = Optional.of(callout.subject());
+    Outline shape = shape(p);
+    return List.of(
+        new Mark.Fill(Layer.CALLOUTS, Ink.PAPER, subject, List.of(shape), 1),
+        new Mark.Stroke(
+            Layer.CALLOUTS,
+            ink(),
+            subject,
+            List.of(Path.through(shape.points())),
+            true,
+            BALLOON_LINE,
+            List.of()),
+        new Mark.Label(
+            Layer.CALLOUTS,
+            ink(),
+            subject,
+            callout.letter(),
+            p,
+            callout.letter().length() > 2 ? IN_BALLOON * 0.96 : IN_BALLOON,
+            Mark.Align.MIDDLE,
+            false));
+  }
+
   private Outline shape(Point p) {
     return switch (callout.form()) {
       case OCTAGON -> ring(p, 8, radius(), Math.PI / 8);
@@ -155,6 +195,7 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
                   p.plus(new Vector(-radius() - 0.25 * size, radius() - 0.25 * size))));
       case CIRCLE -> ring(p, 40, radius() - 0.15 * size, 0);
       case SQUARE -> ring(p, 4, radius() * 1.25, Math.PI / 4);
+      case BALLOON -> ring(p, 40, radius(), 0);
     };
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import saddlewright.dentition.Arch;
 import saddlewright.geometry.Box;
 import saddlewright.geometry.Point;
@@ -31,13 +32,15 @@ public record SheetDrawing(
     return of(upper, lower, options, List.of());
   }
 
-  /** The same with signs beside what they refer to. */
+  /** The same with signs beside what they refer to, and numbers of components around it. */
   public static SheetDrawing of(
       Optional<Layout> upper,
       Optional<Layout> lower,
       DrawingOptions options,
       List<Callout> callouts) {
-    return of(upper, lower, layout -> ArchDrawing.of(layout, options), callouts);
+    List<Callout> numbers = callouts.stream().filter(Callout::isNumber).toList();
+    List<Callout> signs = callouts.stream().filter(c -> !c.isNumber()).toList();
+    return of(upper, lower, layout -> ArchDrawing.of(layout, options, numbers), signs);
   }
 
   /**
@@ -56,9 +59,11 @@ public record SheetDrawing(
       Function<Layout, Drawing> arches,
       List<Callout> callouts) {
     List<Mark> marks = new ArrayList<>();
+    Optional<Drawing> above = upper.map(arches);
+    Optional<Drawing> below = lower.map(arches);
     double half =
-        java.util.stream.Stream.concat(upper.stream(), lower.stream())
-            .map(l -> l.form().box())
+        Stream.concat(above.stream(), below.stream())
+            .map(Drawing::bounds)
             .mapToDouble(b -> Math.max(-b.minX(), b.maxX()))
             .max()
             .orElse(40);
@@ -67,7 +72,7 @@ public record SheetDrawing(
     Optional<Transform> upperPlace = Optional.empty();
     Optional<Transform> lowerPlace = Optional.empty();
     if (upper.isPresent()) {
-      Drawing d = arches.apply(upper.get());
+      Drawing d = above.orElseThrow();
       Box b = d.bounds();
       y += HEADING;
       Transform t = Transform.translation(middle, y - b.minY());
@@ -78,7 +83,7 @@ public record SheetDrawing(
       y += b.height() + GAP_BETWEEN_ARCHES;
     }
     if (lower.isPresent()) {
-      Drawing d = arches.apply(lower.get());
+      Drawing d = below.orElseThrow();
       Box b = d.bounds();
       double bottom = y + b.height();
       Transform t = Transform.scaling(1, -1).then(Transform.translation(middle, bottom + b.minY()));

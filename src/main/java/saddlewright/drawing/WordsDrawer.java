@@ -19,9 +19,6 @@ final class WordsDrawer {
   private static final double SIZE = 2.4;
   private static final double LINE_HEIGHT = 1.25 * SIZE;
 
-  /** Mean width of a letter as a share of the size of the type (from memory). */
-  private static final double LETTER = 0.52;
-
   private static final double LEADER_WIDTH = 0.15;
   private static final double DOT_RADIUS = 0.4;
   private static final double GAP = 0.6;
@@ -85,8 +82,9 @@ final class WordsDrawer {
   }
 
   private static Box box(List<String> lines, Point at) {
-    int longest = lines.stream().mapToInt(String::length).max().orElse(1);
-    double w = Math.max(1, longest) * LETTER * SIZE / 2 + GAP;
+    double longest =
+        lines.stream().mapToDouble(l -> Lettering.width(l, SIZE, false)).max().orElse(0);
+    double w = Math.max(SIZE, longest) / 2 + GAP;
     double h = Math.max(1, lines.size()) * LINE_HEIGHT / 2 + GAP / 2;
     return new Box(at.x() - w, at.y() - h, at.x() + w, at.y() + h);
   }

@@ -78,7 +78,7 @@ public record FindingSign(Callout callout, List<String> findings, List<ChartFiel
                         p.subject(),
                         p.form(),
                         p.answered(),
-                        p.answered() ? "W" : letter(p.form()),
+                        p.answered() ? "W" : p.form().letter(),
                         number.apply(g.numbers)),
                     g.findings,
                     g.fields)));
@@ -97,15 +97,6 @@ public record FindingSign(Callout callout, List<String> findings, List<ChartFiel
       case MUST -> Callout.Form.OCTAGON;
       case SHOULD -> Callout.Form.TRIANGLE;
       case CONSIDER -> Callout.Form.CIRCLE;
-    };
-  }
-
-  private static String letter(Callout.Form form) {
-    return switch (form) {
-      case OCTAGON -> "M";
-      case TRIANGLE -> "S";
-      case CIRCLE -> "C";
-      case SQUARE -> "?";
     };
   }
 }
