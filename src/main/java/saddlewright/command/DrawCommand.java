@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,6 +22,9 @@ import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.dentition.Arch;
+import saddlewright.dentition.Notation;
+import saddlewright.drawing.Background;
+import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Palette;
@@ -29,6 +33,8 @@ import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.FindingSign;
+
+import saddlewright.prescription.Schedule;
 import saddlewright.prescription.pdf.CaseDocument;
 
 /** Draws the design sheet of a case as SVG or PNG, at true scale. */
@@ -69,14 +75,41 @@ final class DrawCommand implements Callable<Integer> {
               + " with the numbers of the prescription's lists.")
   private boolean findings;
 
+  @Option(
+      names = "--numbers",
+      description = "Number the components as the schedule and the prescription do.")
+  private boolean numbers;
+
+  @Option(names = "--transparent", description = "Leave the page clear instead of white.")
+  private boolean transparent;
+
   @Option(names = "--mono", description = "Black and white.")
   private boolean mono;
 
   @Option(
       names = "--dpi",
       defaultValue = "300",
+      converter = Dots.class,
       description = "Dots per inch of a PNG, 10 to 2400 (default: ${DEFAULT-VALUE}).")
   private int dpi;
+
+  /** Reads a resolution, and says in plain words when it is none. */
+  static final class Dots implements CommandLine.ITypeConverter<Integer> {
+    @Override
+    public Integer convert(String text) {
+      try {
+        int dots = Integer.parseInt(text.strip());
+        if (dots >= PngPainter.LEAST_DPI && dots <= PngPainter.MOST_DPI) {
+          return dots;
+        }
+      } catch (NumberFormatException e) {
+        throw new CommandLine.TypeConversionException(
+            ToothList.quoted(text) + " is no whole number; use dots per inch from 10 to 2400");
+      }
+      throw new CommandLine.TypeConversionException(
+          text + " is out of range; use dots per inch from 10 to 2400");
+    }
+  }
 
   @Override
   public Integer call() throws IOException, CaseFileException {
@@ -86,10 +119,6 @@ final class DrawCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--out " + out + ": the name must end in .svg or .png");
     }
-    if (dpi < 10 || dpi > 2400) {
-      throw new ParameterException(
-          spec.commandLine(), "--dpi " + dpi + " is out of range; use a number from 10 to 2400");
-    }
     OutFile.refuseCase(out, file, spec.commandLine());
     Case subject = CaseDocument.load(file);
     Drawing drawing =
@@ -97,11 +126,26 @@ final class DrawCommand implements Callable<Integer> {
                 layout(subject, Arch.UPPER, Shown.lower),
                 layout(subject, Arch.LOWER, Shown.upper),
                 DrawingOptions.DEFAULT,
-                findings ? FindingSign.callouts(Assessment.of(subject).report()) : List.of())
+                callouts(subject))
             .drawing();
     Palette palette = mono ? Palette.MONO : Palette.PAPER;
     AtomicFile.write(out, png ? png(drawing, palette) : svg(subject, drawing, palette));
     return CommandLine.ExitCode.OK;
+  }
+
+  private List<Callout> callouts(Case subject) {
+    if (!numbers && !findings) {
+      return List.of();
+    }
+    Assessment assessment = Assessment.of(subject);
+    List<Callout> out = new ArrayList<>();
+    if (numbers) {
+      out.addAll(Schedule.of(assessment, Notation.FDI).callouts());
+    }
+    if (findings) {
+      out.addAll(FindingSign.callouts(assessment.report()));
+    }
+    return out;
   }
 
   private Optional<Layout> layout(Case subject, Arch which, Shown other) {
@@ -112,12 +156,17 @@ final class DrawCommand implements Callable<Integer> {
 
   private byte[] png(Drawing drawing, Palette palette) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    PngPainter.write(drawing, palette, dpi, bytes);
+    PngPainter.write(drawing, palette, background(), dpi, bytes);
     return bytes.toByteArray();
   }
 
-  private static byte[] svg(Case subject, Drawing drawing, Palette palette) {
+  private byte[] svg(Case subject, Drawing drawing, Palette palette) {
     String title = "Design sheet " + subject.reference() + " " + subject.title();
-    return SvgWriter.write(drawing, palette, title.strip()).getBytes(StandardCharsets.UTF_8);
+    return SvgWriter.write(drawing, palette, background(), title.strip())
+        .getBytes(StandardCharsets.UTF_8);
+  }
+
+  private Background background() {
+    return transparent ? Background.CLEAR : Background.PAPER;
   }
 }

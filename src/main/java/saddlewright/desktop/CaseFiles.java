@@ -20,6 +20,7 @@ import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.dentition.Arch;
+import saddlewright.drawing.Background;
 import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
@@ -184,10 +185,12 @@ final class CaseFiles {
       byte[] bytes;
       if (png) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PngPainter.write(drawing, palette, EXPORT_DPI, out);
+        PngPainter.write(drawing, palette, Background.PAPER, EXPORT_DPI, out);
         bytes = out.toByteArray();
       } else {
-        bytes = SvgWriter.write(drawing, palette, name()).getBytes(StandardCharsets.UTF_8);
+        bytes =
+            SvgWriter.write(drawing, palette, Background.PAPER, name())
+                .getBytes(StandardCharsets.UTF_8);
       }
       AtomicFile.write(png ? file : withEnding(file, ".svg"), bytes);
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));

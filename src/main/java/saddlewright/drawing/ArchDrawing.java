@@ -19,6 +19,9 @@ public final class ArchDrawing {
       return bare;
     }
     Box box = bare.bounds().union(BalloonPlaces.room(layout.form(), placed.size()));
+    for (PlacedCallout p : placed) {
+      box = box.union(p.box(Transform.IDENTITY));
+    }
     return bare.plus(new Drawing(PlacedCallout.marks(placed, Transform.IDENTITY), box));
   }
 

@@ -23,10 +23,10 @@ import saddlewright.layout.Layout;
  */
 final class Balloons {
   /** Nearest places that a number is tried at. */
-  private static final int TRIED = 32;
+  private static final int TRIED = 36;
 
   /** How much dearer than the cheapest a choice may be. */
-  private static final double RANGE = 70;
+  private static final double RANGE = 100;
 
   /** Shortest line between a balloon and its end, mm. */
   private static final double SHORTEST = 1.5;
@@ -51,7 +51,15 @@ final class Balloons {
   /** Distance that a leader keeps from another's end, mm. */
   private static final double CLEAR_OF_END = 1.1;
 
-  private static final int ROUNDS = 12;
+  private static final int ROUNDS = 8;
+
+  /** How many others may have to give way for one number. */
+  private static final int GIVING_WAY = 3;
+
+  private static final double LEAST_GAIN = 1e-6;
+
+  /** A number that stands this much dearer than it might is tried elsewhere. */
+  private static final double WORTH_TRYING = 4;
 
   /** A place with an end; the box around both tells quickly what is far from what. */
   private record Choice(
@@ -123,16 +131,15 @@ final class Balloons {
     for (int i = 0; i < numbers.size(); i++) {
       choices.add(choices(numbers.get(i).subject()));
     }
+    settle();
     List<PlacedCallout> out = new ArrayList<>();
     for (int i = 0; i < chosen.length; i++) {
-      out.add(
-          new PlacedCallout(
-              numbers.get(i), chosen[i].at(), Optional.of(chosen[i].end()), 1));
+      out.add(new PlacedCallout(numbers.get(i), chosen[i].at(), Optional.of(chosen[i].end()), 1));
     }
     return out;
   }
 
-  /** Settles the numbers one after the other in several orders, and keeps the best of all. */
+  /** Settles the numbers in several orders, and lets those of the best exchange their places. */
   private void settle() {
     Integer[] order = new Integer[chosen.length];
     for (int i = 0; i < order.length; i++) {
@@ -145,34 +152,47 @@ final class Balloons {
         List.of(dearest, dearest.reversed(), Comparator.<Integer>naturalOrder())) {
       Arrays.sort(order, by);
       Arrays.fill(chosen, null);
-      for (int i : order) {
-        chosen[i] = choices.get(i).get(0);
-        improve(i);
-      }
-      boolean changed = true;
-      for (int round = 0; round < ROUNDS && changed; round++) {
-        changed = false;
-        for (int i : order) {
-          changed |= improve(i);
-        }
-      }
-      double sum = 0;
-      for (int i = 0; i < chosen.length; i++) {
-        sum += chosen[i].price() + inTheWay(i, chosen[i]) / 2;
-      }
-      if (sum < least - 1e-6) {
+      double sum = improve(order);
+      if (sum < least - LEAST_GAIN) {
         least = sum;
         best = chosen.clone();
       }
     }
     System.arraycopy(best, 0, chosen, 0, best.length);
+    boolean changed = true;
+    for (int round = 0; round < ROUNDS && changed; round++) {
+      changed = false;
+      for (int i = 0; i < chosen.length; i++) {
+        changed |= exchange(i);
+      }
+      improve(order);
+    }
+  }
+
+  /** Lets each number take what is best for it until nothing changes; the price of all. */
+  private double improve(Integer[] order) {
+    boolean changed = true;
+    for (int round = 0; round < ROUNDS && changed; round++) {
+      changed = false;
+      for (int i : order) {
+        Choice before = chosen[i];
+        chosen[i] = best(i);
+        changed |= chosen[i] != before;
+      }
+    }
+    double sum = 0;
+    for (int i = 0; i < chosen.length; i++) {
+      sum += chosen[i].price() + inTheWay(i, chosen[i]) / 2;
+    }
+    return sum;
   }
 
   private List<Choice> choices(Subject subject) {
     List<Laid> parts = layout.all();
     int part = -1;
     for (int k = 0; k < parts.size(); k++) {
-      part = subject.component().filter(parts.get(k).component().id()::equals).isPresent() ? k : part;
+      part =
+          subject.component().filter(parts.get(k).component().id()::equals).isPresent() ? k : part;
     }
     List<Point> on =
         part < 0 ? List.of(new Point(0, layout.form().box().centre().y())) : ends.of(part);
@@ -227,65 +247,80 @@ final class Balloons {
     return out;
   }
 
-  /** Takes the choice that is best for a number and those that stand in its way. */
-  private boolean improve(int i) {
-    double now = inTheWay(i, chosen[i]) + chosen[i].price();
-    Choice best = chosen[i];
-    double least = now - 1e-6;
-    int givesWay = -1;
-    Choice other = null;
-    Choice before = chosen[i];
+  /** What is best for a number as the others stand. */
+  private Choice best(int i) {
+    Choice out = chosen[i] == null ? choices.get(i).get(0) : chosen[i];
+    double least = out.price() + inTheWay(i, out) - LEAST_GAIN;
     for (Choice c : choices.get(i)) {
       if (c.price() >= least) {
         break;
       }
       double sum = c.price();
-      int blocker = -1;
-      double blocked = 0;
-      for (int j = 0; j < chosen.length && sum < now + SAME_PLACE * 2; j++) {
-        if (j != i && chosen[j] != null) {
-          double w = between(c, chosen[j]);
-          sum += w;
-          if (w > blocked) {
-            blocked = w;
-            blocker = j;
-          }
-        }
+      for (int j = 0; j < chosen.length && sum < least; j++) {
+        sum += j == i || chosen[j] == null ? 0 : between(c, chosen[j]);
       }
       if (sum < least) {
         least = sum;
-        best = c;
-        givesWay = -1;
-      }
-      if (blocker >= 0 && sum - blocked < least) {
-        // What the other costs now goes; what it would cost elsewhere comes.
-        double saved = chosen[blocker].price() + inTheWay(blocker, chosen[blocker]) - between(chosen[blocker], before);
-        Choice back = chosen[blocker];
-        chosen[i] = c;
-        for (Choice d : choices.get(blocker)) {
-          if (sum - blocked - saved + d.price() >= least) {
-            break;
-          }
-          double total = sum - blocked - saved + d.price() + inTheWay(blocker, d);
-          if (total < least) {
-            least = total;
-            best = c;
-            givesWay = blocker;
-            other = d;
-          }
-        }
-        chosen[i] = before;
-        chosen[blocker] = back;
+        out = c;
       }
     }
-    if (best == before) {
+    return out;
+  }
+
+  /** How much dearer a number stands than it might. */
+  private double loss(int i) {
+    return chosen[i].price() + inTheWay(i, chosen[i]) - choices.get(i).get(0).price();
+  }
+
+  /** Takes a choice from which some others have to give way, when that is better for all. */
+  private boolean exchange(int i) {
+    double own = loss(i);
+    if (own < WORTH_TRYING) {
       return false;
     }
-    chosen[i] = best;
-    if (givesWay >= 0) {
-      chosen[givesWay] = other;
+    double[] losses = new double[chosen.length];
+    for (int j = 0; j < losses.length; j++) {
+      losses[j] = j == i ? own : loss(j);
     }
-    return true;
+    Choice[] before = chosen.clone();
+    Choice[] best = before;
+    double gained = LEAST_GAIN;
+    double now = own + choices.get(i).get(0).price();
+    int[] group = new int[GIVING_WAY];
+    for (Choice c : choices.get(i)) {
+      double possible = now - c.price();
+      int n = 0;
+      for (int j = 0; j < before.length && n <= GIVING_WAY; j++) {
+        if (j != i && between(c, before[j]) > 0) {
+          possible += losses[j];
+          if (n < GIVING_WAY) {
+            group[n] = j;
+          }
+          n++;
+        }
+      }
+      if (n > GIVING_WAY || possible <= gained || c == before[i]) {
+        continue;
+      }
+      double gain = now - c.price();
+      chosen[i] = null;
+      for (int k = 0; k < n; k++) {
+        gain += chosen[group[k]].price() + inTheWay(group[k], chosen[group[k]]);
+        chosen[group[k]] = null;
+      }
+      chosen[i] = c;
+      for (int k = 0; k < n && gain > gained; k++) {
+        chosen[group[k]] = best(group[k]);
+        gain -= chosen[group[k]].price() + inTheWay(group[k], chosen[group[k]]);
+      }
+      if (gain > gained) {
+        gained = gain;
+        best = chosen.clone();
+      }
+      System.arraycopy(before, 0, chosen, 0, before.length);
+    }
+    System.arraycopy(best, 0, chosen, 0, best.length);
+    return best != before;
   }
 
   private double inTheWay(int i, Choice c) {

@@ -99,8 +99,7 @@ final class LeaderEnds {
     if (words.isPresent()) {
       Box b = words.get();
       double y = b.centre().y();
-      return List.of(
-          new Point(b.minX() - BESIDE_WORDS, y), new Point(b.maxX() + BESIDE_WORDS, y));
+      return List.of(new Point(b.minX() - BESIDE_WORDS, y), new Point(b.maxX() + BESIDE_WORDS, y));
     }
     return component.teeth().isEmpty()
         ? List.of(new Point(0, layout.form().box().centre().y()))

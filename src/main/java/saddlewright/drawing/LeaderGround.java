@@ -31,7 +31,7 @@ final class LeaderGround {
   private static final float SMALL_PART = 3;
   private static final float CONNECTOR = 0.7f;
   private static final float BROAD_PART = 0.3f;
-  private static final float WORDS = 30;
+  private static final float WORDS = 60;
   private static final float LINE = 20;
 
   /** Leaders keep this far from words, mm. */

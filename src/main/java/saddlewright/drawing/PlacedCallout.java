@@ -87,8 +87,7 @@ public record PlacedCallout(Callout callout, Point at, Optional<Point> target, d
     if (callout.isNumber()) {
       return List.of(
           line(Ink.PAPER, subject, start, to.get(), THIN + 2 * CASING),
-          new Mark.Dots(
-              Layer.CALLOUTS, Ink.PAPER, subject, List.of(to.get()), DOT + CASING),
+          new Mark.Dots(Layer.CALLOUTS, Ink.PAPER, subject, List.of(to.get()), DOT + CASING),
           line(ink(), subject, start, to.get(), THIN),
           new Mark.Dots(Layer.CALLOUTS, ink(), subject, List.of(to.get()), DOT));
     }

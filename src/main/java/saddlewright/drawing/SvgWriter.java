@@ -23,13 +23,14 @@ public final class SvgWriter {
    *
    * @param title accessible name of the picture
    */
-  public static String write(Drawing drawing, Palette palette, String title) {
+  public static String write(
+      Drawing drawing, Palette palette, Background background, String title) {
     SvgWriter w = new SvgWriter(palette);
-    w.document(drawing, title);
+    w.document(drawing, background, title);
     return w.out.toString();
   }
 
-  private void document(Drawing drawing, String title) {
+  private void document(Drawing drawing, Background background, String title) {
     Box b = drawing.bounds();
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
         .append(mm(b.width()))
@@ -45,17 +46,10 @@ public final class SvgWriter {
         .append(mm(b.height()))
         .append("\" role=\"img\">\n<title>")
         .append(escaped(title))
-        .append("</title>\n<rect x=\"")
-        .append(mm(b.minX()))
-        .append("\" y=\"")
-        .append(mm(b.minY()))
-        .append("\" width=\"")
-        .append(mm(b.width()))
-        .append("\" height=\"")
-        .append(mm(b.height()))
-        .append("\" fill=\"")
-        .append(palette.hex(Ink.PAPER))
-        .append("\"/>\n");
+        .append("</title>\n");
+    if (background == Background.PAPER) {
+      paper(b);
+    }
     for (Mark mark : drawing.marks()) {
       if (mark instanceof Mark.Fill f) {
         fill(f);
@@ -68,6 +62,20 @@ public final class SvgWriter {
       }
     }
     out.append("</svg>\n");
+  }
+
+  private void paper(Box b) {
+    out.append("<rect x=\"")
+        .append(mm(b.minX()))
+        .append("\" y=\"")
+        .append(mm(b.minY()))
+        .append("\" width=\"")
+        .append(mm(b.width()))
+        .append("\" height=\"")
+        .append(mm(b.height()))
+        .append("\" fill=\"")
+        .append(palette.hex(Ink.PAPER))
+        .append("\"/>\n");
   }
 
   private void fill(Mark.Fill f) {

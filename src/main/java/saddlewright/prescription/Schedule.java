@@ -10,6 +10,8 @@ import saddlewright.dentition.Notation;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
+import saddlewright.design.Subject;
+import saddlewright.drawing.Callout;
 import saddlewright.rules.Situation;
 
 /**
@@ -111,6 +113,13 @@ public record Schedule(Notation notation, List<Line> lines) {
   /** The line of a component of an arch; none when the design has no such component. */
   public java.util.Optional<Line> find(Arch arch, ComponentId id) {
     return in(arch).stream().filter(l -> l.id().equals(id)).findFirst();
+  }
+
+  /** The numbers of the lines, to be drawn beside the components that they describe. */
+  public List<Callout> callouts() {
+    return lines.stream()
+        .map(l -> Callout.number(new Subject.OfComponent(l.arch(), l.id()), l.number()))
+        .toList();
   }
 
   /**

@@ -19,6 +19,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import saddlewright.drawing.Background;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.Ink;
 import saddlewright.drawing.Mark;
@@ -30,6 +31,9 @@ import saddlewright.geometry.Point;
 
 /** Paints a drawing as a PNG image whose resolution is written into the file. */
 public final class PngPainter {
+  public static final int LEAST_DPI = 10;
+  public static final int MOST_DPI = 2400;
+
   private static final double MM_PER_INCH = 25.4;
 
   /** Keeps an image below some 400 million pixels, which is what a Java array can hold in RGB. */
@@ -48,23 +52,28 @@ public final class PngPainter {
    *
    * @param dpi pixels an inch, 10 to 2400
    */
-  public static void write(Drawing drawing, Palette palette, int dpi, OutputStream out)
+  public static void write(
+      Drawing drawing, Palette palette, Background background, int dpi, OutputStream out)
       throws IOException {
-    if (dpi < 10 || dpi > 2400) {
+    if (dpi < LEAST_DPI || dpi > MOST_DPI) {
       throw new IllegalArgumentException(
           dpi + " dots per inch is out of range; use a number from 10 to 2400");
     }
-    writePng(image(drawing, palette, dpi / MM_PER_INCH), dpi, out);
+    writePng(image(drawing, palette, background, dpi / MM_PER_INCH), dpi, out);
   }
 
-  private static BufferedImage image(Drawing drawing, Palette palette, double pixelsPerMm) {
+  private static BufferedImage image(
+      Drawing drawing, Palette palette, Background background, double pixelsPerMm) {
     Box b = drawing.bounds();
     double w = Math.ceil(b.width() * pixelsPerMm);
     double h = Math.ceil(b.height() * pixelsPerMm);
     if (w * h > MAX_PIXELS) {
       throw new IllegalArgumentException("the image would be too large; use fewer dots per inch");
     }
-    BufferedImage image = new BufferedImage((int) w, (int) h, BufferedImage.TYPE_INT_RGB);
+    boolean paper = background == Background.PAPER;
+    BufferedImage image =
+        new BufferedImage(
+            (int) w, (int) h, paper ? BufferedImage.TYPE_INT_RGB : BufferedImage.TYPE_INT_ARGB);
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
@@ -73,8 +82,10 @@ public final class PngPainter {
     g.scale(pixelsPerMm, pixelsPerMm);
     g.translate(-b.minX(), -b.minY());
     PngPainter p = new PngPainter(palette, g);
-    g.setColor(p.colour(Ink.PAPER, 1));
-    g.fill(new Rectangle2D.Double(b.minX(), b.minY(), b.width() + 1, b.height() + 1));
+    if (paper) {
+      g.setColor(p.colour(Ink.PAPER, 1));
+      g.fill(new Rectangle2D.Double(b.minX(), b.minY(), b.width() + 1, b.height() + 1));
+    }
     drawing.marks().forEach(p::paint);
     g.dispose();
     return image;

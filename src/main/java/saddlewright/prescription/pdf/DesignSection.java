@@ -82,7 +82,7 @@ final class DesignSection implements Section {
     DrawingOptions options =
         new DrawingOptions(
             printout.notation(), DrawingOptions.DEFAULT.anatomy(), DrawingOptions.DEFAULT.survey());
-    return SheetDrawing.of(upper, lower, options, printout.options().signs());
+    return SheetDrawing.of(upper, lower, options, printout.callouts());
   }
 
   /** An arch that has neither a design nor anything charted is left out beside one that has. */

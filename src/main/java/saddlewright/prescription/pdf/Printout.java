@@ -1,6 +1,8 @@
 package saddlewright.prescription.pdf;
 
 import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.DocumentKind;
@@ -9,6 +11,7 @@ import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.Revision;
+import saddlewright.drawing.Callout;
 import saddlewright.prescription.Schedule;
 import saddlewright.rules.Sentence;
 
@@ -52,6 +55,13 @@ record Printout(
   /** The case reference as it can be printed; may be empty. */
   String reference() {
     return TypeFace.printable(subject().reference()).strip();
+  }
+
+  /** What stands on the drawing: the number of each component, and what the options mark. */
+  List<Callout> callouts() {
+    List<Callout> out = new ArrayList<>(schedule.callouts());
+    out.addAll(options.signs());
+    return out;
   }
 
   /** What the document is called. */
