@@ -33,7 +33,6 @@ import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.FindingSign;
-
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.pdf.CaseDocument;
 

@@ -111,9 +111,10 @@ final class Balloons {
     }
     for (Laid note : layout.all(Note.class)) {
       double aside = PlacedCallout.RADIUS + SHORTEST;
-      List<Point> sides = ends.of(layout.all().indexOf(note));
-      add(sides.get(0).minus(new Vector(aside, 0)), 0);
-      add(sides.get(1).plus(new Vector(aside, 0)), 0);
+      for (Point side : ends.of(layout.all().indexOf(note))) {
+        double away = side.x() < ((Note) note.component()).x() ? -aside : aside;
+        add(side.plus(new Vector(away, 0)), 0);
+      }
     }
   }
 
