@@ -1,17 +1,17 @@
 package saddlewright.prescription.pdf;
 
-import java.util.Locale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.DocumentKind;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
+import saddlewright.drawing.Callout;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.Revision;
-import saddlewright.drawing.Callout;
 import saddlewright.prescription.Schedule;
 import saddlewright.rules.Sentence;
 
