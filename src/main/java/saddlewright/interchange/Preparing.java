@@ -24,7 +24,7 @@ final class Preparing {
   static void write(Order order, People people, List<Denture> dentures, Entries entries) {
     Preparing preparing = new Preparing(order, people);
     Map<String, Integer> seen = new HashMap<>();
-    for (Preparation p : MouthPreparations.of(order.assessment(), Notation.FDI)) {
+    for (Preparation p : MouthPreparations.of(order.assessment())) {
       int nth = seen.merge(name(p), 1, Integer::sum);
       Resource r = entries.add(preparing.request(p, nth == 1 ? name(p) : name(p) + "/" + nth));
       dentures.stream()

@@ -8,24 +8,16 @@ import java.util.TreeSet;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.order.PreparationKind;
 import saddlewright.chart.Condition;
+import saddlewright.chart.SoftTissues;
 import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
-import saddlewright.chart.Undercut;
-import saddlewright.classification.EdentulousArea;
 import saddlewright.dentition.Arch;
-import saddlewright.dentition.End;
-import saddlewright.dentition.Face;
-import saddlewright.dentition.Notation;
+import saddlewright.dentition.Side;
 import saddlewright.dentition.Tooth;
-import saddlewright.dentition.ToothNames;
-import saddlewright.design.Clasp;
-import saddlewright.design.ClaspForm;
 import saddlewright.design.Component;
-import saddlewright.design.ComponentId;
-import saddlewright.design.GuidePlane;
-import saddlewright.design.GuidePlate;
-import saddlewright.design.ReciprocalArm;
-import saddlewright.design.Rest;
+import saddlewright.design.Saddle;
+import saddlewright.rules.AreaSupport;
+import saddlewright.rules.Literature;
 import saddlewright.rules.Quantity;
 import saddlewright.rules.Situation;
 import saddlewright.rules.Source;
@@ -42,244 +34,170 @@ public final class MouthPreparations {
           .thenComparing(Preparation::arch)
           .thenComparing(p -> p.teeth().get(0).place())
           .thenComparing(Preparation::surface)
-          .thenComparing(Preparation::target);
+          .thenComparing(p -> p.key().demand());
+
+  private static final Source ORDER = Source.commonPractice("order of treatment");
 
   private final Situation situation;
-  private final Notation notation;
-  private final List<Preparation> out = new ArrayList<>();
+  private final Gathered gathered;
 
-  private MouthPreparations(Situation situation, Notation notation) {
+  private MouthPreparations(Situation situation) {
     this.situation = situation;
-    this.notation = notation;
+    this.gathered = new Gathered(situation);
   }
 
   /** Those of both arches; the order is by stage, then upper before lower, then along the arch. */
-  public static List<Preparation> of(Assessment assessment, Notation notation) {
-    List<Preparation> all = new ArrayList<>(of(assessment.upper(), notation));
-    all.addAll(of(assessment.lower(), notation));
+  public static List<Preparation> of(Assessment assessment) {
+    List<Preparation> all = new ArrayList<>(of(assessment.upper()));
+    all.addAll(of(assessment.lower()));
     all.sort(CLINICAL_ORDER);
     return List.copyOf(all);
   }
 
   /** Those of one arch. */
-  public static List<Preparation> of(Situation situation, Notation notation) {
-    MouthPreparations p = new MouthPreparations(situation, notation);
+  public static List<Preparation> of(Situation situation) {
+    MouthPreparations p = new MouthPreparations(situation);
     p.extractions();
-    p.caries();
-    p.guidePlanes();
-    p.reciprocalSurfaces();
-    p.undercuts();
-    p.seats();
-    p.embrasures();
+    p.ridges();
+    p.abutments();
+    p.room();
+    new PreparedSurfaces(situation, p.gathered).gather();
     p.finish();
-    p.out.sort(CLINICAL_ORDER);
-    return List.copyOf(p.out);
+    p.freeEnds();
+    p.doubtful();
+    List<Preparation> out = p.gathered.all();
+    out.sort(CLINICAL_ORDER);
+    return List.copyOf(out);
   }
 
   private void extractions() {
-    for (Tooth t : Tooth.in(arch())) {
-      if (situation.chart().tooth(t).status() == ToothStatus.TO_BE_EXTRACTED) {
-        Optional<saddlewright.design.Saddle> saddle = situation.design().saddleAt(t);
-        add(
-            PreparationKind.EXTRACTION,
-            t,
-            "",
-            saddle.isPresent()
-                ? "extract when the denture is fitted: it carries the replacement"
-                : "extract, and let the ridge heal before the master impression",
-            saddle.stream().<Component>map(s -> s).toList(),
-            saddle.isPresent() ? "immediate addition to the saddle" : "charted to be extracted",
-            Source.commonPractice("order of treatment"));
-      }
-    }
-  }
-
-  private void caries() {
-    for (Tooth t : Tooth.in(arch())) {
-      ToothFindings f = situation.chart().tooth(t);
-      if (f.condition().filter(c -> c == Condition.CARIOUS).isPresent()
-          && situation.chart().stands(t)
-          && situation.design().usesAsAbutment(t)) {
-        add(
-            PreparationKind.RESTORATION,
-            t,
-            "",
-            "treat the caries; shape the restoration for the seat and planes below",
-            List.of(),
-            "charted as carious; carries part of the denture",
-            Source.commonPractice("order of treatment"));
-      }
-    }
-  }
-
-  private void guidePlanes() {
-    for (GuidePlate plate : standing(GuidePlate.class, GuidePlate::tooth)) {
-      boolean free =
-          plate
-              .tooth()
-              .neighbour(plate.end())
-              .flatMap(situation.classification()::areaAt)
-              .filter(EdentulousArea::freeEnd)
-              .isPresent();
-      add(
-          PreparationKind.GUIDE_PLANE,
-          plate.tooth(),
-          ToothNames.end(plate.end()),
-          SeatTargets.guidePlane(free),
-          List.of(plate),
-          "guide plate",
-          SeatTargets.GUIDE_PLANE);
-    }
-    for (GuidePlane plane : standing(GuidePlane.class, GuidePlane::tooth)) {
-      boolean lingual = plane.surface() == GuidePlane.Surface.LINGUAL;
-      Optional<End> end =
-          lingual
-              ? Optional.empty()
-              : Optional.of(plane.surface() == GuidePlane.Surface.MESIAL ? End.MESIAL : End.DISTAL);
-      boolean plated =
-          end.isPresent()
-              && situation.design().stream(GuidePlate.class)
-                  .anyMatch(p -> p.tooth() == plane.tooth() && p.end() == end.get());
-      if (!plated) {
-        add(
-            PreparationKind.GUIDE_PLANE,
-            plane.tooth(),
-            end.map(ToothNames::end).orElse(ToothNames.face(plane.tooth(), Face.LINGUAL)),
-            lingual
-                ? "flat plane 2–4 mm high in the middle third, parallel to the path of insertion"
-                : SeatTargets.guidePlane(false),
-            List.of(plane),
-            "guide plane",
-            lingual ? SeatTargets.RECIPROCAL : SeatTargets.GUIDE_PLANE);
-      }
-    }
-  }
-
-  private void reciprocalSurfaces() {
-    for (ReciprocalArm arm : standing(ReciprocalArm.class, ReciprocalArm::tooth)) {
-      add(
-          PreparationKind.SURVEY_LINE,
-          arm.tooth(),
-          ToothNames.face(arm.tooth(), arm.face()),
-          "lower the survey line where it is high, so that the arm bears on a surface 2–4 mm high"
-              + " in the middle third",
-          List.of(arm),
-          "reciprocal arm",
-          SeatTargets.RECIPROCAL);
-    }
-  }
-
-  private void undercuts() {
-    for (Clasp clasp : standing(Clasp.class, Clasp::tooth)) {
-      String zone = ToothNames.zone(clasp.tooth(), clasp.tip());
-      Optional<Undercut> charted =
-          Optional.ofNullable(situation.chart().tooth(clasp.tooth()).undercuts().get(clasp.tip()));
-      Optional<Quantity> asked = WantedUndercut.of(clasp);
-      double latitude = situation.profile().limit(Quantity.UNDERCUT_LATITUDE);
-      Source source =
-          asked
-              .map(situation.profile()::source)
-              .orElse(Source.commonPractice("survey before an arm is chosen"));
-      if (charted.isEmpty() || charted.get().depth() <= 0) {
-        String depth =
-            asked.map(q -> Millimetres.fine(situation.profile().limit(q)) + " ").orElse("");
-        add(
-            PreparationKind.UNDERCUT,
-            clasp.tooth(),
-            zone,
-            "survey; where there is none, add composite to make a " + depth + "undercut",
-            List.of(clasp),
-            "retentive tip, no undercut charted",
-            source);
-      } else if (asked.isPresent()) {
-        double depth = charted.get().depth();
-        double wanted = situation.profile().limit(asked.get());
-        if (depth < wanted - latitude - 1e-9) {
-          add(
-              PreparationKind.UNDERCUT,
-              clasp.tooth(),
-              zone,
-              "deepen from "
-                  + Millimetres.fine(depth)
-                  + " to "
-                  + Millimetres.fine(wanted)
-                  + " with bonded composite",
-              List.of(clasp),
-              "undercut too shallow for " + TradeTerms.of(clasp.material()),
-              source);
-        } else if (depth > wanted + latitude + 1e-9) {
-          add(
-              PreparationKind.SURVEY_LINE,
-              clasp.tooth(),
-              zone,
-              "reduce the undercut from "
-                  + Millimetres.fine(depth)
-                  + " to "
-                  + Millimetres.fine(wanted)
-                  + " at the tip",
-              List.of(clasp),
-              "undercut too deep for " + TradeTerms.of(clasp.material()),
-              source);
-        }
-      }
-    }
-  }
-
-  private void seats() {
-    for (Rest rest : standing(Rest.class, Rest::tooth)) {
-      if (rest.seat() == Rest.Seat.UNPREPARED) {
+    for (Tooth t : Tooth.in(situation.arch())) {
+      if (situation.chart().tooth(t).status() != ToothStatus.TO_BE_EXTRACTED) {
         continue;
       }
-      String target =
-          rest.seat() == Rest.Seat.RESTORATION
-              ? SeatTargets.seat(rest) + ", within the restoration"
-              : SeatTargets.seat(rest);
-      Double room = situation.chart().tooth(rest.tooth()).clearances().get(rest.site());
-      double least = situation.profile().limit(Quantity.REST_CLEARANCE_LEAST);
-      if (room != null && room < least) {
-        target +=
-            "; only "
-                + Millimetres.of(room)
-                + " of room charted, "
-                + Millimetres.of(least)
-                + " needed above the seat";
+      Gathered.Draft d = gathered.draft(PreparationKind.EXTRACTION, Demand.EXTRACTION, t);
+      Optional<Saddle> saddle = situation.design().saddleAt(t);
+      if (saddle.isPresent()) {
+        d.of("immediate addition to the saddle", saddle.get())
+            .warn(
+                "While the tooth stands, its replacement cannot be tried in, and the registration"
+                    + " may not be possible either: give the laboratory everything it needs to"
+                    + " know beforehand.",
+                Source.read(Literature.IMMEDIATE_DENTURES))
+            .add(
+                "extract when the denture is fitted: it carries the replacement, with metal"
+                    + " retention under that tooth",
+                Source.read(Literature.IMMEDIATE_DENTURES + "; " + Literature.BEZZON));
+      } else {
+        d.of("charted to be extracted")
+            .add("extract, and let the ridge heal before the master impression", ORDER);
       }
-      add(
-          PreparationKind.REST_SEAT,
-          rest.tooth(),
-          ToothNames.site(rest.site()),
-          target,
-          List.of(rest),
-          rest.indirectRetainer() ? "rest as indirect retainer" : "rest",
-          SeatTargets.source(rest));
     }
   }
 
-  private void embrasures() {
-    for (Clasp clasp : standing(Clasp.class, Clasp::tooth)) {
-      Optional<Tooth> beside = clasp.tooth().neighbour(clasp.origin());
-      if (clasp.form() == ClaspForm.EMBRASURE
-          && beside.filter(situation.chart()::stands).isPresent()) {
-        List<Tooth> pair =
-            java.util.stream.Stream.of(clasp.tooth(), beside.get())
-                .sorted(Comparator.comparing(Tooth::place))
-                .toList();
-        boolean cleared =
-            out.stream()
-                .anyMatch(p -> p.teeth().equals(pair) && p.kind() == PreparationKind.REST_SEAT);
-        if (!cleared) {
-          out.add(
-              new Preparation(
-                  PreparationKind.REST_SEAT,
-                  arch(),
-                  pair,
-                  "embrasure",
-                  "clear a rounded channel 1.5 mm deep from buccal to "
-                      + ToothNames.face(clasp.tooth(), Face.LINGUAL)
-                      + ", keeping the contact",
-                  List.of(clasp.id()),
-                  "embrasure clasp",
-                  SeatTargets.EMBRASURE));
+  /** Tissues under a saddle that must be sound before they are recorded. */
+  private void ridges() {
+    situation
+        .chart()
+        .softTissues()
+        .ridges()
+        .forEach(
+            (side, state) -> {
+              Optional<Saddle> saddle = onSide(side);
+              if (saddle.isPresent() && state == SoftTissues.RidgeState.FLABBY) {
+                gathered
+                    .draft(PreparationKind.TISSUES, Demand.RIDGE, teeth(saddle.get(), side))
+                    .whateverTheTeeth()
+                    .at(side)
+                    .of("saddle on a flabby ridge", saddle.get())
+                    .add(
+                        "condition the ridge before the master impression, and record it without"
+                            + " displacing it",
+                        Source.read(
+                            Literature.PREPARATION_SLIDES
+                                + ": condition edentulous tissues before teeth"));
+              }
+            });
+  }
+
+  private Optional<Saddle> onSide(Side side) {
+    return situation.design().stream(Saddle.class)
+        .filter(s -> !teeth(s, side).isEmpty())
+        .findFirst();
+  }
+
+  private static List<Tooth> teeth(Saddle saddle, Side side) {
+    return saddle.span().teeth().stream().filter(t -> t.side() == side).toList();
+  }
+
+  /** What must be treated, and have settled, before a tooth carries part of the denture. */
+  private void abutments() {
+    for (Tooth t : Tooth.in(situation.arch())) {
+      if (!situation.chart().stands(t) || !situation.design().usesAsAbutment(t)) {
+        continue;
+      }
+      ToothFindings f = situation.chart().tooth(t);
+      f.condition().ifPresent(c -> treated(t, c));
+      double loosest = situation.profile().limit(Quantity.CLASP_MOBILITY);
+      if (f.mobility().filter(m -> m > loosest).isPresent()) {
+        gathered
+            .draft(PreparationKind.TISSUES, Demand.DISEASE, t)
+            .of("charted as mobile, grade " + f.mobility().get() + "; carries part of the denture")
+            .add(
+                "periodontal care; judge the response before the denture is begun",
+                Source.read(Literature.ABUTMENT_PREPARATION));
+      }
+    }
+  }
+
+  private void treated(Tooth t, Condition condition) {
+    switch (condition) {
+      case CARIOUS ->
+          gathered
+              .draft(PreparationKind.RESTORATION, Demand.CARIES, t)
+              .of("charted as carious; carries part of the denture")
+              .add("treat the caries; shape the restoration for the seat and planes below", ORDER);
+      case ROOT_FILLED ->
+          gathered
+              .draft(PreparationKind.RESTORATION, Demand.ROOT_FILLING, t)
+              .of("charted as root-filled; carries part of the denture")
+              .add(
+                  "see that the root filling has healed before the denture is begun",
+                  Source.read(Literature.ABUTMENT_PREPARATION));
+      case CROWNED ->
+          gathered
+              .draft(PreparationKind.RESTORATION, Demand.CROWN, t)
+              .of("charted as crowned; carries part of the denture")
+              .warn(
+                  "Keep the present crown only where it is thick enough to be cut.",
+                  Source.commonPractice("preparing an existing crown"))
+              .add(
+                  "surveyed crown, finished before the master impression, with what is listed"
+                      + " below for this tooth built in",
+                  Source.read(Literature.ABUTMENT_PREPARATION));
+      case SOUND, RESTORED, AMALGAM -> {
+        // Nothing to be done beforehand; what matters for a seat is said with the seat.
+      }
+    }
+  }
+
+  /** Teeth that have grown or tilted into the room of the denture. */
+  private void room() {
+    double least = situation.profile().limit(Quantity.SADDLE_SPACE);
+    for (Saddle s : situation.design().all(Saddle.class)) {
+      for (Tooth t : s.span().teeth()) {
+        Optional<Double> space = situation.chart().tooth(t).saddleSpace();
+        if (situation.chart().isReplaced(t) && space.filter(v -> v < least).isPresent()) {
+          gathered
+              .draft(PreparationKind.RESTORATION, Demand.ROOM, t)
+              .of("too little height for the saddle", s)
+              .add(
+                  "only "
+                      + Millimetres.of(space.get())
+                      + " from the ridge to the opposing teeth, "
+                      + Millimetres.of(least)
+                      + " needed: adjust or restore the opposing teeth to an even occlusal plane",
+                  Source.read(Literature.PREPARATION_SLIDES));
         }
       }
     }
@@ -287,46 +205,66 @@ public final class MouthPreparations {
 
   private void finish() {
     TreeSet<Tooth> cut = new TreeSet<>(Comparator.comparing(Tooth::place));
-    for (Preparation p : out) {
-      if (p.kind().compareTo(PreparationKind.GUIDE_PLANE) >= 0) {
+    for (Preparation p : gathered.all()) {
+      if (p.kind().altersTeeth()) {
         cut.addAll(p.teeth());
       }
     }
     if (!cut.isEmpty()) {
-      out.add(
-          new Preparation(
-              PreparationKind.FINISH,
-              arch(),
-              List.copyOf(cut),
-              "",
+      gathered
+          .draft(PreparationKind.FINISH, Demand.CUT_SURFACES, List.copyOf(cut))
+          .whateverTheTeeth()
+          .of("all prepared teeth")
+          .add(
               "round and polish every cut surface, apply fluoride, protect any exposed dentine;"
                   + " check room and path on a study cast before the master impression",
-              List.of(),
-              "all prepared teeth",
-              SeatTargets.FINISH));
+              Source.read(Literature.PREPARATION_SLIDES));
     }
   }
 
-  private void add(
-      PreparationKind kind,
-      Tooth tooth,
-      String surface,
-      String target,
-      List<? extends Component> components,
-      String reason,
-      Source source) {
-    List<ComponentId> ids = components.stream().map(Component::id).toList();
-    out.add(new Preparation(kind, arch(), List.of(tooth), surface, target, ids, reason, source));
+  private void freeEnds() {
+    for (AreaSupport area : AreaSupport.all(situation)) {
+      Saddle s = area.saddle();
+      if (area.isFreeEnd() && s.base() == Saddle.Base.ACRYLIC_ON_MESH) {
+        boolean onwards = area.ends().get(0).abutment().place() < s.span().first().place();
+        Side side = (onwards ? s.span().last() : s.span().first()).side();
+        gathered
+            .draft(PreparationKind.LATER, Demand.FREE_END, teeth(s, side))
+            .whateverTheTeeth()
+            .at(side)
+            .of("free-end saddle", s)
+            .add(
+                (situation.arch() == Arch.LOWER
+                        ? "plan an altered-cast (functional) impression"
+                        : "decide whether an altered-cast (functional) impression is needed")
+                    + ", taken on the framework with a tray on its mesh",
+                Source.read(Literature.ABUTMENT_PREPARATION));
+      }
+    }
   }
 
-  private <C extends Component> List<C> standing(
-      Class<C> kind, java.util.function.Function<C, Tooth> tooth) {
-    return situation.design().stream(kind)
-        .filter(c -> situation.chart().stands(tooth.apply(c)))
-        .toList();
-  }
-
-  private Arch arch() {
-    return situation.arch();
+  private void doubtful() {
+    if (situation.design().components().isEmpty()) {
+      return;
+    }
+    for (Tooth t : situation.chart().standing()) {
+      if (situation.chart().tooth(t).doubtful()) {
+        List<Component> on =
+            situation.design().components().stream()
+                .filter(c -> c.teeth().equals(List.of(t)))
+                .toList();
+        gathered
+            .draft(PreparationKind.LATER, Demand.DOUBT, t)
+            .of(
+                situation.design().usesAsAbutment(t)
+                    ? "abutment of doubtful prognosis"
+                    : "tooth of doubtful prognosis",
+                on.toArray(Component[]::new))
+            .add(
+                "plan for its addition later: metal to which a tooth can be joined, and an"
+                    + " indirect retainer, a flexible clasp and a second impression once it is lost",
+                Source.read(Literature.ABUTMENT_PREPARATION));
+      }
+    }
   }
 }

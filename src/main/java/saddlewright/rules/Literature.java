@@ -74,5 +74,28 @@ public final class Literature {
   public static final String RADFORD = "Radford and Walter, Int J Prosthodont 1993;6:50-54";
   public static final String RADNAI = "Radnai et al. on the choice of lingual bar or plate";
 
+  // Mouth preparations and the order of treatment.
+  public static final String PREMOLAR_SEATS =
+      "Occlusal rest seat depth in bicuspids, Rev Odonto Ciênc";
+  public static final String ABUTMENT_PREPARATION =
+      "McCracken's Removable Partial Prosthodontics, preparation of abutment teeth";
+  public static final String REST_SEATS =
+      "McCracken's Removable Partial Prosthodontics, rests and rest seats; teaching slides on rests";
+  public static final String PREPARATION_SLIDES =
+      "teaching slides on mouth preparation, 2017; a lecture on mouth preparations";
+  public static final String IMMEDIATE_DENTURES =
+      "Jogezai, Laverty and Walmsley, Immediate dentures part 2, Dental Update 2018;45:720-726";
+  public static final String BEZZON = "Bezzon et al., Braz Dent J 1997;8:55-60";
+  public static final String DASTEVSKI = "Dastevski et al., OAMJMS 2018;6:1120-1125";
+  public static final String REST_MANUAL =
+      "Removable partial dentures, a practitioners' manual, chapter on rests (Springer)";
+  public static final String GUIDE_PLANE_CARDS = "teaching cards on guiding planes";
+  public static final String STAGE_GUIDES =
+      "student guides to the stages of partial denture treatment (three schools)";
+  public static final String SCHOOL_PROTOCOL =
+      "a school's step-by-step protocol for partial dentures";
+  public static final String CLINIC_STANDARD =
+      "a university clinic's standard for partial denture prescriptions";
+
   private Literature() {}
 }

@@ -84,7 +84,21 @@ public enum Quantity {
   BAR_STIFFNESS("stiffness of a lower bar", "N/mm"),
   CROSSING("angle at which a minor connector crosses the margin", "degrees"),
   COVERED_MARGINS("gingival margins covered, most", "%"),
-  MINOR_CONNECTORS("minor connectors of a denture, most", "");
+  MINOR_CONNECTORS("minor connectors of a denture, most", ""),
+
+  // Mouth preparations; where two stand, the first is the least and the second the most.
+  SEAT_DEPTH_LEAST("depth of an occlusal seat at the marginal ridge, least", "mm"),
+  SEAT_DEPTH("depth of an occlusal seat at the marginal ridge, most", "mm"),
+  CINGULUM_SEAT_WIDTH("width of a cingulum seat, mesial to distal", "mm"),
+  CINGULUM_SEAT_REACH("a cingulum seat from front to back", "mm"),
+  CINGULUM_SEAT_DEPTH("depth of a cingulum seat", "mm"),
+  INCISAL_SEAT_WIDTH("width of an incisal seat", "mm"),
+  INCISAL_SEAT_DEPTH("depth of an incisal seat", "mm"),
+  GUIDE_PLANE_HEIGHT_MOST("height of a guide plane beside a bounded saddle, most", "mm"),
+  GUIDE_PLANE_FREE_END_MOST("height of a guide plane at a free end, most", "mm"),
+  GUIDE_PLANE_WIDTH("width of a guide plane, share of the tooth", ""),
+  RECIPROCAL_SURFACE("height of a reciprocal surface, least", "mm"),
+  RECIPROCAL_SURFACE_MOST("height of a reciprocal surface, most", "mm");
 
   private final String words;
   private final String unit;

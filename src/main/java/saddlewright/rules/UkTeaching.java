@@ -119,6 +119,7 @@ final class UkTeaching {
         Threshold.read(2, "teaching notes on mouth preparation: above grade II, do not use"));
     bracingAndAbutments(m);
     connectors(m);
+    preparations(m);
     return m;
   }
 
@@ -280,5 +281,30 @@ final class UkTeaching {
         Quantity.MINOR_CONNECTORS,
         Threshold.derived(
             6, "two for each free end and one for each further rest make four to six"));
+  }
+
+  private static void preparations(Map<Quantity, Threshold> m) {
+    String occlusal = Literature.STRATTON + "; " + Literature.REST_SEATS + ": 1 to 1.5 mm";
+    m.put(Quantity.SEAT_DEPTH_LEAST, Threshold.read(1, occlusal));
+    m.put(Quantity.SEAT_DEPTH, Threshold.read(1.5, occlusal));
+    String cingulum = Literature.MCCRACKEN_NOTES + ": 2.5 to 3 mm wide, 2 mm, 1.5 mm deep";
+    m.put(Quantity.CINGULUM_SEAT_WIDTH, Threshold.read(2.5, cingulum));
+    m.put(Quantity.CINGULUM_SEAT_REACH, Threshold.read(2, cingulum));
+    m.put(Quantity.CINGULUM_SEAT_DEPTH, Threshold.read(1.5, cingulum));
+    String incisal = Literature.STEWART_NOTES + ": 2.5 mm wide, 1.5 mm deep";
+    m.put(Quantity.INCISAL_SEAT_WIDTH, Threshold.read(2.5, incisal));
+    m.put(Quantity.INCISAL_SEAT_DEPTH, Threshold.read(1.5, incisal));
+    m.put(
+        Quantity.GUIDE_PLANE_HEIGHT_MOST,
+        Threshold.read(
+            4, Literature.GUIDE_PLANE_CARDS + "; " + Literature.STEWART_NOTES + ": 3 to 4 mm"));
+    m.put(
+        Quantity.GUIDE_PLANE_FREE_END_MOST,
+        Threshold.read(
+            2, Literature.GUIDE_PLANE_CARDS + "; " + Literature.STEWART_NOTES + ": 1.5 to 2 mm"));
+    m.put(Quantity.GUIDE_PLANE_WIDTH, Threshold.read(1.0 / 3, Literature.STEWART_NOTES));
+    String reciprocal = Literature.DALHOUSIE + ": 2 to 4 mm in the middle third";
+    m.put(Quantity.RECIPROCAL_SURFACE, Threshold.read(2, reciprocal));
+    m.put(Quantity.RECIPROCAL_SURFACE_MOST, Threshold.read(4, reciprocal));
   }
 }

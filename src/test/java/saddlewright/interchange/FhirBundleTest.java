@@ -61,7 +61,7 @@ class FhirBundleTest {
         .extracting(
             r -> r.path("orderDetail").path(r.path("orderDetail").size() - 1).path("text").asText())
         .containsExactlyElementsOf(
-            MouthPreparations.of(a, Notation.FDI).stream().map(p -> p.target()).toList());
+            MouthPreparations.of(a).stream().map(p -> p.target()).toList());
     Set<String> told =
         resources(tree, "BodyStructure").stream()
             .map(r -> r.path("location").path("coding").path(0).path("code").asText())

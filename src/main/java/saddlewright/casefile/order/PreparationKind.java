@@ -7,12 +7,14 @@ package saddlewright.casefile.order;
  */
 public enum PreparationKind {
   EXTRACTION("Extractions"),
+  TISSUES("Soft tissues and gums"),
   RESTORATION("Caries and restorations"),
   GUIDE_PLANE("Guide planes"),
   SURVEY_LINE("Survey lines"),
   UNDERCUT("Undercuts"),
   REST_SEAT("Rest seats and clearance"),
-  FINISH("Finishing");
+  FINISH("Finishing"),
+  LATER("Planned for later");
 
   private final String title;
 

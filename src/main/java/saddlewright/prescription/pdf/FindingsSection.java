@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.NumberedReport;
 import saddlewright.rules.Departure;
 import saddlewright.rules.OpenQuestion;

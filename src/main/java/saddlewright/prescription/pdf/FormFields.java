@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.Item;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.Level;
 

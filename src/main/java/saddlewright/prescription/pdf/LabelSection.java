@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import saddlewright.casefile.order.Disinfection;
 import saddlewright.dentition.Arch;
+import saddlewright.prescription.Dates;
 
 /** Small labels to cut out: one for the cast of each arch, one for the parcel. */
 final class LabelSection implements Section {

@@ -23,7 +23,7 @@ final class PreparationSection implements Section {
 
   @Override
   public void write(Flow flow) throws IOException {
-    List<Preparation> all = MouthPreparations.of(printout.assessment(), printout.notation());
+    List<Preparation> all = MouthPreparations.of(printout.assessment());
     flow.heading("Mouth preparations before the master impression");
     if (all.isEmpty()) {
       flow.paragraph("The design asks for none.", Flow.BODY, Shade.INK);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import saddlewright.casefile.json.Fingerprint;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.Signature;
+import saddlewright.prescription.Dates;
 
 /** The boxes for the prescriber's signature and the countersignature, at the foot of the order. */
 final class SignatureSection implements Section {

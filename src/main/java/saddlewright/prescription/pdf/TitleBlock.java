@@ -3,6 +3,7 @@ package saddlewright.prescription.pdf;
 import java.io.IOException;
 import java.util.List;
 import saddlewright.casefile.order.IssuedRevision;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.Revision;
 import saddlewright.prescription.ToothWords;
 

@@ -96,7 +96,7 @@ class PrescriptionPdfTest {
     for (Schedule.Line l : Schedule.of(a, Notation.FDI).lines()) {
       assertThat(words).contains(PrintedPage.packed(l.number() + l.place() + l.text()));
     }
-    for (Preparation p : MouthPreparations.of(a, Notation.FDI)) {
+    for (Preparation p : MouthPreparations.of(a)) {
       assertThat(words).containsIgnoringCase(PrintedPage.packed(p.target()));
     }
     for (Finding f : a.report().standing()) {
