@@ -155,7 +155,7 @@ final class FieldMaker {
   }
 
   private String preparations() {
-    List<Preparation> all = MouthPreparations.of(table.assessment(), notation());
+    List<Preparation> all = MouthPreparations.of(table.assessment());
     return all.isEmpty()
         ? Words.of("fact.preparations.none")
         : Words.of("fact.preparations", all.size());
