@@ -6,6 +6,7 @@ import saddlewright.casefile.order.Disinfection;
 import saddlewright.casefile.order.Enclosure;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.prescription.Dates;
 import saddlewright.rules.Sentence;
 
 /** What is sent along, to be ticked off at both ends, and how it was disinfected. */

@@ -3,6 +3,7 @@ package saddlewright.prescription.pdf;
 import java.io.IOException;
 import java.util.List;
 import saddlewright.casefile.order.PatientIdentity;
+import saddlewright.prescription.Dates;
 
 /**
  * Whose case it is, on a page of its own that is kept apart from the rest. Nowhere else in the
