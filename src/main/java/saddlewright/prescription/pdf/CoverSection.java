@@ -10,8 +10,8 @@ import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.TreatmentStage;
 import saddlewright.dentition.Arch;
-import saddlewright.prescription.DesignStatement;
 import saddlewright.prescription.Completeness;
+import saddlewright.prescription.DesignStatement;
 import saddlewright.prescription.Level;
 
 /** The order: who asks whom for what, by when, in what; whether it is complete; who signs. */
@@ -37,6 +37,10 @@ final class CoverSection implements Section {
         Fields.ofPage("Materials at a glance", materials()));
     Fields.beside(flow, design(Arch.UPPER), design(Arch.LOWER));
     state(flow);
+    if (printout.isCoursework() && !printout.subject().story().isBlank()) {
+      flow.heading("The case");
+      flow.paragraph(printout.subject().story(), Flow.BODY, Shade.INK);
+    }
     if (!printout.isCoursework()) {
       new SignatureSection(printout).write(flow);
     }

@@ -37,14 +37,17 @@ final class Flow {
   private final Paper paper;
   private final TypeFace face;
   private final Tags tags;
+  private final Optional<Stamp> stamp;
   private final List<Sheet> sheets = new ArrayList<>();
   private double y;
 
-  Flow(PDDocument document, Paper paper, TypeFace face, Tags tags) throws IOException {
+  Flow(PDDocument document, Paper paper, TypeFace face, Tags tags, Optional<Stamp> stamp)
+      throws IOException {
     this.document = document;
     this.paper = paper;
     this.face = face;
     this.tags = tags;
+    this.stamp = stamp;
     turn();
   }
 
@@ -56,6 +59,9 @@ final class Flow {
   /** Goes to the top of a new page of a size. */
   void turn(PDRectangle size) throws IOException {
     sheets.add(new Sheet(document, size, face, tags));
+    if (stamp.isPresent()) {
+      stamp.get().paint(sheet());
+    }
     y = top();
   }
 

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.json.CaseCodec;
@@ -40,7 +41,9 @@ public final class PrescriptionPdf {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
     try (PDDocument document = new PDDocument()) {
       Tags tags = new Tags();
-      Flow flow = new Flow(document, options.paper(), new TypeFace(document), tags);
+      Optional<Stamp> stamp =
+          printout.isCoursework() ? Optional.of(new Stamp(Stamp.EXERCISE)) : Optional.empty();
+      Flow flow = new Flow(document, options.paper(), new TypeFace(document), tags, stamp);
       for (Section s : sections(printout)) {
         s.write(flow);
       }
@@ -82,6 +85,9 @@ public final class PrescriptionPdf {
       out.add(new LabelSection(p));
       out.add(new ReturnSection(p));
       p.options().patient().ifPresent(w -> out.add(new IdentitySlip(p, w)));
+    }
+    if (p.isCoursework() && p.details().coursework().stepwise()) {
+      out.add(new GrowthSection(p));
     }
     out.add(new FindingsSection(p));
     out.add(new ReasonsSection(p));

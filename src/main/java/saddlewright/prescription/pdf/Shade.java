@@ -6,7 +6,9 @@ enum Shade {
   /** For labels and asides; 7:1 on white. */
   QUIET(0x4f5860),
   RULE(0xa9b0b6),
-  HAIRLINE(0xd3d8dc);
+  HAIRLINE(0xd3d8dc),
+  /** For large words behind the text. */
+  WATERMARK(0xe3e7ea);
 
   private final int rgb;
 

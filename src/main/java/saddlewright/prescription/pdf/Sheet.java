@@ -7,6 +7,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.util.Matrix;
 
 /** One page being filled; points from its top left corner, y downwards. */
 final class Sheet implements AutoCloseable {
@@ -76,6 +77,17 @@ final class Sheet implements AutoCloseable {
   void textEnding(double x, double baseline, String words, Weight weight, double size, Shade shade)
       throws IOException {
     text(x - TypeFace.width(words, weight, size), baseline, words, weight, size, shade);
+  }
+
+  /** Bold words that run upwards at an angle in radians from a place on their base line. */
+  void turnedText(double x, double baseline, double angle, String words, double size, Shade shade)
+      throws IOException {
+    fill(shade);
+    content.beginText();
+    content.setFont(face.font(Weight.BOLD), (float) size);
+    content.setTextMatrix(Matrix.getRotateInstance(angle, round(x), round(height - baseline)));
+    content.showText(words);
+    content.endText();
   }
 
   void rule(double x, double y, double toX, double thickness, Shade shade) throws IOException {

@@ -28,6 +28,18 @@ final class TitleBlock implements Section {
     int page = flow.sheets().size();
     line(flow, "H1", width, printout.kind().title(), Weight.BOLD, TITLE);
     flow.gap(4);
+    if (printout.isCoursework()) {
+      line(flow, "P", width, Stamp.EXERCISE, Weight.BOLD, 9.5);
+      flow.gap(4);
+      String candidate = TypeFace.printable(printout.details().coursework().candidate()).strip();
+      line(
+          flow,
+          "P",
+          width,
+          "Candidate number: " + (candidate.isEmpty() ? "____________" : candidate),
+          Weight.BOLD,
+          REFERENCE);
+    }
     if (printout.reference().isEmpty()) {
       line(flow, "P", width, "Case reference: ____________", Weight.BOLD, REFERENCE);
     } else {

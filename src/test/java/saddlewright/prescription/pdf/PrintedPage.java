@@ -79,6 +79,9 @@ final class PrintedPage {
     new PDFTextStripper() {
       @Override
       protected void processTextPosition(TextPosition p) {
+        if (Math.abs(p.getTextMatrix().getShearY()) > 1e-3) {
+          return; // A stamp across the page or along its edge.
+        }
         out.add(
             new double[] {
               p.getXDirAdj(),
