@@ -116,6 +116,8 @@ public final class PageImages implements Closeable {
   public synchronized String words(int page) {
     try {
       PDFTextStripper stripper = new PDFTextStripper();
+      // Otherwise a letter that lies over the same letter of a stamp is left out.
+      stripper.setSuppressDuplicateOverlappingText(false);
       stripper.setStartPage(page + 1);
       stripper.setEndPage(page + 1);
       return stripper.getText(document).strip();

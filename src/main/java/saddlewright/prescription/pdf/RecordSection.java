@@ -25,6 +25,9 @@ final class RecordSection implements Section {
         Fields.Field.of("Keep until", KeepUntil.of(printout.details().regime()).words(issued())));
     fields.add(Fields.Field.of("Completed by the rules of", printout.details().regime().title()));
     fields.addAll(form.of(Item.PATIENT_STATEMENT));
+    if (!SignatureSection.hasCountersignature(form)) {
+      fields.addAll(form.of(Item.COUNTERSIGNED_BY, Item.COUNTERSIGNED_ON));
+    }
     flow.need(130);
     flow.heading("Records");
     Fields.of(fields).write(flow);

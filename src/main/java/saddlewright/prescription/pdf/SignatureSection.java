@@ -24,9 +24,7 @@ final class SignatureSection implements Section {
 
   @Override
   public void write(Flow flow) throws IOException {
-    boolean twice =
-        form.isRequired(Item.COUNTERSIGNED_BY.key())
-            || !form.words(Item.COUNTERSIGNED_BY).isEmpty();
+    boolean twice = hasCountersignature(form);
     double width = twice ? Fields.COLUMN : Flow.MEASURE;
     List<String> signed = lines(signed(), width);
     List<String> counter = lines(countersigned(), width);
@@ -39,6 +37,12 @@ final class SignatureSection implements Section {
       box(flow, x, top, width, height, "Countersignature of the tutor or supervisor", counter);
     }
     flow.moveTo(top + height);
+  }
+
+  /** Whether the order has a box for a countersignature. */
+  static boolean hasCountersignature(FormFields form) {
+    return form.isRequired(Item.COUNTERSIGNED_BY.key())
+        || !form.words(Item.COUNTERSIGNED_BY).isEmpty();
   }
 
   private static List<String> lines(List<String> sentences, double width) {

@@ -25,7 +25,10 @@ final class PrintedPage {
   /** All words in the order of the content, without white space. */
   static String packed(byte[] bytes) throws IOException {
     try (PDDocument d = read(bytes)) {
-      return packed(new PDFTextStripper().getText(d));
+      PDFTextStripper reader = new PDFTextStripper();
+      // Otherwise a letter that lies over the same letter of a stamp is left out.
+      reader.setSuppressDuplicateOverlappingText(false);
+      return packed(reader.getText(d));
     }
   }
 
