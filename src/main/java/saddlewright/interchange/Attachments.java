@@ -17,7 +17,7 @@ import saddlewright.prescription.pdf.PrescriptionPdf;
  */
 record Attachments(Resource sheet, Optional<Resource> file) {
   static Attachments of(Order order, People people, Entries entries) {
-    byte[] pdf = PrescriptionPdf.toBytes(order.assessment(), order.date());
+    byte[] pdf = PrescriptionPdf.toBytes(order.assessment(), order.day());
     Resource sheet =
         entries.add(
             document(
@@ -65,7 +65,7 @@ record Attachments(Resource sheet, Optional<Resource> file) {
     r.set("type", LocalCodes.ATTACHMENT.concept(code));
     r.add("category", LocalCodes.DOCUMENT.concept(order.details().kind()));
     r.set("subject", people.patient());
-    r.put("date", DataTypes.instant(order.date()));
+    r.put("date", DataTypes.instant(order.day()));
     people.requester().ifPresent(p -> r.add("author", p));
     r.put("description", described);
     ObjectNode content = DataTypes.object();
@@ -75,14 +75,16 @@ record Attachments(Resource sheet, Optional<Resource> file) {
 
   private static ObjectNode attachment(
       Order order, String title, String contentType, byte[] bytes) {
-    return DataTypes.object()
-        .put("contentType", contentType)
-        .put("language", "en-GB")
-        .put("data", Base64.getEncoder().encodeToString(bytes))
-        .put("size", bytes.length)
-        .put("hash", Base64.getEncoder().encodeToString(sha1(bytes)))
-        .put("title", Plain.of(title))
-        .put("creation", order.date().toString());
+    ObjectNode node =
+        DataTypes.object()
+            .put("contentType", contentType)
+            .put("language", "en-GB")
+            .put("data", Base64.getEncoder().encodeToString(bytes))
+            .put("size", bytes.length)
+            .put("hash", Base64.getEncoder().encodeToString(sha1(bytes)))
+            .put("title", Plain.of(title));
+    DataTypes.date(order.day()).ifPresent(d -> node.put("creation", d));
+    return node;
   }
 
   /** SHA-1, because FHIR says so (R4, Attachment.hash); it guards against damage, not malice. */

@@ -25,9 +25,10 @@ final class DataTypes {
     return node;
   }
 
-  /** A concept in words alone. */
+  /** A concept or a name in words alone; a dash where these are nothing that can be read. */
   static ObjectNode words(String text) {
-    return object().put("text", Plain.of(text));
+    String plain = Plain.of(text);
+    return object().put("text", plain.isEmpty() ? "–" : plain);
   }
 
   static ObjectNode identifier(IdentifierSystem system, String value) {
@@ -39,23 +40,31 @@ final class DataTypes {
     return object().put("display", Plain.of(display));
   }
 
+  /** An Annotation. */
   static ObjectNode note(String text) {
-    return object().put("text", Plain.of(text));
+    return words(text);
   }
 
-  static ObjectNode period(Optional<LocalDate> start, Optional<LocalDate> end) {
-    ObjectNode node = object();
-    start.ifPresent(d -> node.put("start", d.toString()));
-    end.ifPresent(d -> node.put("end", d.toString()));
-    return node;
+  /** A day as a date; empty for a year that has not four digits, which FHIR cannot write. */
+  static Optional<String> date(LocalDate day) {
+    return day.getYear() < 1 || day.getYear() > 9999
+        ? Optional.empty()
+        : Optional.of(day.toString());
   }
 
   /**
    * The start of a day as an instant. A case knows days only; FHIR wants a moment where it wants an
    * instant, and the start of the day in universal time is the one that the day alone gives.
    */
-  static String instant(LocalDate day) {
-    return day + "T00:00:00Z";
+  static Optional<String> instant(LocalDate day) {
+    return date(day).map(d -> d + "T00:00:00Z");
+  }
+
+  /** A Period up to and with a day; empty without one. */
+  static ObjectNode until(Optional<LocalDate> end) {
+    ObjectNode node = object();
+    end.flatMap(DataTypes::date).ifPresent(d -> node.put("end", d));
+    return node;
   }
 
   /** A Narrative of paragraphs that says what the resource says. */

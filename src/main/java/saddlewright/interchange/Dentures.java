@@ -16,6 +16,7 @@ import saddlewright.classification.Classification;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.prescription.FormField;
+import saddlewright.prescription.Issue;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.ToothWords;
 import saddlewright.rules.Situation;
@@ -67,8 +68,8 @@ final class Dentures {
     r.set("codeCodeableConcept", device(arch));
     parameters(arch, schedule).forEach(p -> r.add("parameter", p));
     r.set("subject", people.patient());
-    day(Item.DATE_REQUIRED).ifPresent(d -> r.put("occurrenceDateTime", d.toString()));
-    r.put("authoredOn", day(Item.DATE_ISSUED).orElse(order.date()).toString());
+    r.put("occurrenceDateTime", day(Item.DATE_REQUIRED).flatMap(DataTypes::date));
+    r.put("authoredOn", DataTypes.date(day(Item.DATE_ISSUED).orElse(order.day())));
     people.requester().ifPresent(p -> r.set("requester", p));
     people.performer().ifPresent(p -> r.set("performer", p));
     r.add("reasonCode", kennedy(situation.classification()));
@@ -78,12 +79,8 @@ final class Dentures {
   /** Kinds of document first: a reader who sees nothing else must see that. */
   private List<String> narrative(Arch arch, Schedule schedule) {
     List<String> out = new ArrayList<>();
-    out.add(
-        order.details().kind().title()
-            + ", "
-            + order.name(arch, order.revision().number())
-            + ", content "
-            + order.revision().hash());
+    out.add(order.details().kind().title() + ", " + order.name(arch, order.revision().number()));
+    out.add(Issue.stateOf(order.subject()));
     out.add(device(arch).get("text").asText());
     out.add(order.assessment().arch(arch).classification().label());
     out.add("Teeth numbered by " + ToothWords.name(Notation.FDI) + ".");
@@ -98,7 +95,8 @@ final class Dentures {
         "identifier",
         DataTypes.identifier(IdentifierSystem.DENTURE, order.name(arch, old.number())));
     return reference.put(
-        "display", "Revision " + old.number() + " of " + old.on() + ", content " + old.hash());
+        "display",
+        Plain.of("Revision " + old.number() + " of " + old.on() + ", content " + old.hash()));
   }
 
   private ObjectNode device(Arch arch) {
@@ -115,10 +113,7 @@ final class Dentures {
   private List<ObjectNode> parameters(Arch arch, Schedule schedule) {
     List<ObjectNode> out = new ArrayList<>();
     out.add(field("document-kind", LocalCodes.DOCUMENT.concept(order.details().kind())));
-    out.add(
-        field(
-            "revision",
-            DataTypes.words(order.revision().number() + ", content " + order.revision().hash())));
+    out.add(field("revision", DataTypes.words(Issue.stateOf(order.subject()))));
     out.add(
         field(
             "arches-and-notation",

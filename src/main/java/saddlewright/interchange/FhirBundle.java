@@ -65,7 +65,7 @@ public final class FhirBundle {
     node.put("language", "en-GB");
     node.set("identifier", DataTypes.identifier(IdentifierSystem.PRESCRIPTION, order.name(number)));
     node.put("type", "collection");
-    node.put("timestamp", DataTypes.instant(order.date()));
+    DataTypes.instant(order.date()).ifPresent(i -> node.put("timestamp", i));
     ArrayNode entry = node.putArray("entry");
     for (Resource r : resources) {
       entry.addObject().put("fullUrl", r.url()).set("resource", r.node());

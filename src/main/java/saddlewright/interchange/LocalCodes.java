@@ -1,5 +1,6 @@
 package saddlewright.interchange;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
 import java.util.List;
 import saddlewright.casefile.order.DocumentKind;
@@ -10,6 +11,7 @@ import saddlewright.classification.KennedyClass;
 import saddlewright.dentition.Tooth;
 import saddlewright.dentition.ToothNames;
 import saddlewright.prescription.FormField;
+import saddlewright.prescription.Timetable;
 
 /** The code lists of the program, each with all of its codes. */
 final class LocalCodes {
@@ -107,14 +109,13 @@ final class LocalCodes {
           TreatmentStage::title);
 
   static final CodeList PROGRESS =
-      new CodeList(
+      CodeList.of(
           "stage-progress",
           "Progress of a stage",
-          "How far a stage is.",
-          List.of(
-              Code.of("open", "Not yet begun"),
-              new Code("requested", "Requested now", "The laboratory is asked for it now."),
-              Code.of("done", "Done")));
+          "How far a stage is, on the day of the bundle. One that waits is barred by another that"
+              + " has to come before it.",
+          Timetable.State.class,
+          Timetable.State::words);
 
   static final CodeList ALLERGY =
       new CodeList(
@@ -167,6 +168,11 @@ final class LocalCodes {
           ATTACHMENT);
 
   private LocalCodes() {}
+
+  /** A tooth as a concept that is read with its number. */
+  static ObjectNode tooth(Tooth tooth) {
+    return TOOTH.concept(tooth.toString(), tooth + ", " + ToothNames.full(tooth));
+  }
 
   private static String reason(KennedyClass k) {
     return k == KennedyClass.NONE ? "nothing to be replaced" : "no tooth stands";

@@ -5,15 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
-import saddlewright.casefile.json.Fingerprint;
 import saddlewright.casefile.order.DocumentKind;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.Signature;
 import saddlewright.dentition.Arch;
 import saddlewright.prescription.Completeness;
+import saddlewright.prescription.Issue;
 import saddlewright.prescription.Level;
 import saddlewright.prescription.Revision;
+import saddlewright.prescription.SignedDesign;
 
 /**
  * What a bundle is made from, and what follows from it for all of its resources.
@@ -50,19 +51,26 @@ record Order(
     return details().kind() == DocumentKind.COURSEWORK;
   }
 
-  /** The signature, unless the design is known to have changed since. */
+  /**
+   * The signature, while the design is the one that was signed; an exercise has none. One on a day
+   * that FHIR cannot write cannot be told.
+   */
   Optional<Signature> signature() {
-    return details()
+    SignedDesign signed = SignedDesign.of(subject());
+    return signed
         .signature()
-        .filter(s -> !coursework())
-        .filter(
-            s ->
-                s.designHash().isEmpty() || s.designHash().equals(Fingerprint.ofDesign(subject())));
+        .filter(s -> signed.holds() && !coursework())
+        .filter(s -> DataTypes.instant(s.on()).isPresent());
   }
 
-  /** Whether others may act on it: complete and signed. */
+  /** Whether others may act on it: it has been issued as it is, and is signed. */
   boolean actionable() {
-    return signature().isPresent() && lacking.isEmpty();
+    return revision.issued() && signature().isPresent();
+  }
+
+  /** The day that its document bears: of the issue, where it has been issued as it is. */
+  LocalDate day() {
+    return new Issue(assessment, patient, date).day();
   }
 
   /** An exercise proposes; only a prescription orders (R4, request intent). */

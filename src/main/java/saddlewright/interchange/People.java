@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.Signature;
 
@@ -78,7 +79,7 @@ record People(
               if (!p.name().isBlank()) {
                 r.add("name", DataTypes.words(p.name()));
               }
-              p.born().ifPresent(d -> r.put("birthDate", d.toString()));
+              r.put("birthDate", p.born().flatMap(DataTypes::date));
             });
     return r;
   }
@@ -107,9 +108,11 @@ record People(
     r.narrative(List.of("Prescriber of case " + order.subject().reference(), contact));
     r.set("practitioner", person);
     practice.ifPresent(p -> r.set("organization", p));
-    if (!contact.isBlank()) {
-      r.add("telecom", telecom(contact));
-    }
+    contact
+        .lines()
+        .flatMap(l -> Stream.of(l.split("[,;]")))
+        .filter(c -> !Plain.of(c).isEmpty())
+        .forEach(c -> r.add("telecom", telecom(c)));
     return r;
   }
 
@@ -142,7 +145,8 @@ record People(
 
   /** An organisation from lines: its name, then its address. */
   private static Optional<Resource> organisation(Order order, String part, String lines) {
-    List<String> filled = new ArrayList<>(lines.lines().filter(l -> !l.isBlank()).toList());
+    List<String> filled =
+        new ArrayList<>(lines.lines().filter(l -> !Plain.of(l).isEmpty()).toList());
     if (filled.isEmpty()) {
       return Optional.empty();
     }

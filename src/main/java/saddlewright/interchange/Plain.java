@@ -12,7 +12,20 @@ final class Plain {
   static String of(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.codePoints().forEach(c -> out.appendCodePoint(allowed(c) ? c : REPLACEMENT));
-    return out.toString().strip();
+    int from = 0;
+    int to = out.length();
+    while (from < to && isBlank(out.charAt(from))) {
+      from++;
+    }
+    while (from < to && isBlank(out.charAt(to - 1))) {
+      to--;
+    }
+    return out.substring(from, to);
+  }
+
+  /** Java's own stripping leaves spaces that do not break. */
+  private static boolean isBlank(char c) {
+    return Character.isWhitespace(c) || Character.isSpaceChar(c);
   }
 
   private static boolean allowed(int c) {

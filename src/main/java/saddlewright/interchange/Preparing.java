@@ -1,17 +1,16 @@
 package saddlewright.interchange;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import saddlewright.casefile.order.PreparationMark;
 import saddlewright.dentition.Notation;
-import saddlewright.dentition.Tooth;
-import saddlewright.prescription.MouthPreparations;
-import saddlewright.prescription.Preparation;
-import saddlewright.prescription.ToothWords;
+import saddlewright.prescription.PreparationPlan;
+import saddlewright.prescription.PreparationPlan.Entry;
+import saddlewright.prescription.PreparationPlan.Origin;
 
-/** A ServiceRequest for each mouth preparation. */
+/** A ServiceRequest for each mouth preparation, and a Procedure for each that has been done. */
 final class Preparing {
   private final Order order;
   private final People people;
@@ -23,60 +22,95 @@ final class Preparing {
 
   static void write(Order order, People people, List<Denture> dentures, Entries entries) {
     Preparing preparing = new Preparing(order, people);
-    Map<String, Integer> seen = new HashMap<>();
-    for (Preparation p : MouthPreparations.of(order.assessment())) {
-      int nth = seen.merge(name(p), 1, Integer::sum);
-      Resource r = entries.add(preparing.request(p, nth == 1 ? name(p) : name(p) + "/" + nth));
+    PreparationPlan plan = PreparationPlan.of(order.assessment(), Notation.FDI);
+    for (Entry e : plan.entries()) {
+      Resource r = entries.add(preparing.request(e, plan.gaps(e)));
       dentures.stream()
-          .filter(d -> d.arch() == p.arch())
+          .filter(d -> d.arch() == e.arch())
           .forEach(d -> r.add("supportingInfo", d.request()));
+      if (e.isDone() && !order.coursework()) {
+        entries.add(preparing.procedure(e, r));
+      }
     }
   }
 
-  private Resource request(Preparation p, String name) {
-    Resource r = order.resource("ServiceRequest", "preparation/" + name);
-    String where =
-        ToothWords.list(p.teeth(), Notation.FDI)
-            + (p.surface().isBlank() ? "" : ", " + p.surface());
-    r.narrative(List.of(p.kind().title() + ": " + where, p.target(), "For: " + p.reason()));
-    r.identifier(IdentifierSystem.PREPARATION, order.name(name));
-    r.put("status", order.status());
-    r.put("intent", order.coursework() ? "proposal" : "plan");
-    r.set("code", LocalCodes.PREPARATION.concept(p.kind()));
-    if (!p.surface().isBlank()) {
-      r.add("orderDetail", site(p));
+  private Resource request(Entry e, List<String> gaps) {
+    Resource r = order.resource("ServiceRequest", "preparation/" + e.key());
+    r.narrative(
+        List.of(
+            e.kind().title() + ": " + e.place() + ", " + e.standing(),
+            e.target(),
+            e.purpose().isBlank() ? "" : "For: " + e.purpose()));
+    r.identifier(IdentifierSystem.PREPARATION, order.name(e.key()));
+    r.put("status", status(e));
+    // The prescriber's own plan: it gives nobody else leave to touch a tooth.
+    r.put("intent", order.coursework() ? order.intent() : "plan");
+    r.set("code", LocalCodes.PREPARATION.concept(e.kind()));
+    if (!e.surface().isBlank()) {
+      r.add("orderDetail", site(e));
     }
-    r.add("orderDetail", DataTypes.words(p.target()));
+    r.add("orderDetail", DataTypes.words(e.target()));
     r.set("subject", people.patient());
-    r.put("authoredOn", order.date().toString());
+    r.put("authoredOn", DataTypes.date(order.date()));
     people.requester().ifPresent(q -> r.set("requester", q));
-    r.add("reasonCode", DataTypes.words(reason(p)));
-    p.teeth().forEach(t -> r.add("bodySite", LocalCodes.TOOTH.concept(t.toString())));
-    return r.add("note", DataTypes.note("Sizes: " + p.source().words()));
+    if (!e.purpose().isBlank()) {
+      r.add("reasonCode", DataTypes.words(e.purpose()));
+    }
+    e.teeth().forEach(t -> r.add("bodySite", LocalCodes.tooth(t)));
+    notes(e, gaps).forEach(n -> r.add("note", DataTypes.note(n)));
+    return r;
   }
 
-  private static ObjectNode site(Preparation p) {
-    Tooth first = p.teeth().get(0);
-    return ToothSite.codeOf(first, p.surface())
-        .map(code -> LocalCodes.TOOTH_SITE.concept(code, p.surface()))
-        .orElseGet(() -> DataTypes.words(p.surface()));
+  private String status(Entry e) {
+    if (order.coursework()) {
+      return "draft";
+    }
+    return switch (e.mark().state()) {
+      case DONE, CHECKED -> "completed";
+      case DECLINED -> "revoked";
+      case PLANNED ->
+          e.origin() == Origin.FORMER
+              ? "revoked"
+              : order.signature().isPresent() ? "active" : "draft";
+    };
   }
 
-  /** What asks for it, by the names under which the components stand in the order. */
-  private static String reason(Preparation p) {
-    return p.components().isEmpty()
-        ? p.reason()
-        : p.reason()
-            + " ("
-            + String.join(", ", p.components().stream().map(c -> c.value()).toList())
-            + ")";
+  private static List<String> notes(Entry e, List<String> gaps) {
+    List<String> out = new ArrayList<>();
+    PreparationMark mark = e.mark();
+    out.add(mark.note());
+    if (mark.state() != PreparationMark.State.PLANNED || e.origin() == Origin.FORMER) {
+      out.add("State: " + e.standing() + ".");
+    }
+    e.warnings().forEach(w -> out.add("Caution: " + w.sentence()));
+    gaps.forEach(g -> out.add("Wanting: " + g));
+    e.source().ifPresent(s -> out.add("Sizes: " + s.words()));
+    out.removeIf(String::isBlank);
+    return out;
   }
 
-  /** Such as {@code rest-seat/35/mesial-occlusal}. */
-  private static String name(Preparation p) {
-    return CodeList.codeOf(p.kind())
-        + "/"
-        + p.teeth().stream().map(Tooth::toString).collect(Collectors.joining("-"))
-        + (p.surface().isBlank() ? "" : "/" + p.surface().replace(' ', '-'));
+  private static ObjectNode site(Entry e) {
+    Optional<String> code =
+        e.teeth().isEmpty() ? Optional.empty() : ToothSite.codeOf(e.teeth().get(0), e.surface());
+    return code.map(c -> LocalCodes.TOOTH_SITE.concept(c, e.surface()))
+        .orElseGet(() -> DataTypes.words(e.surface()));
+  }
+
+  private Resource procedure(Entry e, Resource request) {
+    Resource r = order.resource("Procedure", "preparation/" + e.key());
+    r.narrative(List.of(e.kind().title() + ": " + e.place() + ", " + e.standing()));
+    r.identifier(IdentifierSystem.PREPARATION, order.name(e.key()));
+    r.add("basedOn", request);
+    r.put("status", "completed");
+    r.set("code", LocalCodes.PREPARATION.concept(e.kind()));
+    r.set("subject", people.patient());
+    r.put("performedDateTime", e.mark().on().flatMap(DataTypes::date));
+    if (!e.mark().by().isBlank()) {
+      ObjectNode performer = DataTypes.object();
+      performer.set("actor", DataTypes.named(e.mark().by()));
+      r.add("performer", performer);
+    }
+    e.teeth().forEach(t -> r.add("bodySite", LocalCodes.tooth(t)));
+    return r;
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -49,6 +50,10 @@ final class Resource {
     return this;
   }
 
+  Resource put(String name, Optional<String> text) {
+    return put(name, text.orElse(""));
+  }
+
   Resource put(String name, boolean value) {
     node.put(name, value);
     return this;
@@ -75,8 +80,11 @@ final class Resource {
     return add(name, other.reference());
   }
 
+  /** Adds an identifier, unless it is blank. */
   Resource identifier(IdentifierSystem system, String value) {
-    return add("identifier", DataTypes.identifier(system, value));
+    return Plain.of(value).isEmpty()
+        ? this
+        : add("identifier", DataTypes.identifier(system, value));
   }
 
   /** A Reference to it. */

@@ -36,13 +36,11 @@ final class Signing {
     r.narrative(
         List.of(
             manner + " by " + signature.name() + " on " + signature.on() + ".",
-            signature.designHash().isEmpty()
-                ? ""
-                : "Content of the design that was signed: " + signature.designHash() + ".",
+            "Content of the design that was signed: " + signature.designHash() + ".",
             "The signature is a statement in the file, not a cryptographic seal."));
     dentures.forEach(d -> r.add("target", d.request()));
     r.add("target", attachments.sheet());
-    r.put("occurredDateTime", signature.on().toString());
+    r.put("occurredDateTime", DataTypes.date(signature.on()));
     r.put("recorded", DataTypes.instant(signature.on()));
     ObjectNode agent = DataTypes.object();
     agent.set(
@@ -68,7 +66,7 @@ final class Signing {
         .add(
             DataTypes.coding(
                 "urn:iso-astm:E1762-95:2013", "1.2.840.10065.1.12.1.1", "Author's Signature"));
-    written.put("when", DataTypes.instant(signature.on()));
+    DataTypes.instant(signature.on()).ifPresent(i -> written.put("when", i));
     written.set("who", signer.reference());
     return r.add("signature", written);
   }

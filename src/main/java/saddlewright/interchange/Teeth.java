@@ -49,7 +49,7 @@ final class Teeth {
     r.identifier(IdentifierSystem.TOOTH, order.name(tooth.toString()));
     r.put("active", true);
     r.set("morphology", LocalCodes.TOOTH_STATE.concept(state));
-    r.set("location", LocalCodes.TOOTH.concept(tooth.toString()));
+    r.set("location", LocalCodes.tooth(tooth));
     r.put("description", said);
     return r.set("patient", people.patient());
   }

@@ -29,10 +29,11 @@ import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.DocumentKind;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
+import saddlewright.casefile.order.Preparations;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.Signature;
 import saddlewright.dentition.Notation;
-import saddlewright.prescription.MouthPreparations;
+import saddlewright.prescription.PreparationPlan;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 
@@ -61,7 +62,9 @@ class FhirBundleTest {
         .extracting(
             r -> r.path("orderDetail").path(r.path("orderDetail").size() - 1).path("text").asText())
         .containsExactlyElementsOf(
-            MouthPreparations.of(a).stream().map(p -> p.target()).toList());
+            PreparationPlan.of(a, Notation.FDI).entries().stream()
+                .map(PreparationPlan.Entry::target)
+                .toList());
     Set<String> told =
         resources(tree, "BodyStructure").stream()
             .map(r -> r.path("location").path("coding").path(0).path("code").asText())
@@ -82,15 +85,83 @@ class FhirBundleTest {
   }
 
   @Test
-  void an_order_is_active_only_while_complete_and_signed_as_it_stands() throws Exception {
-    Case signed = FilledIn.order();
-    assertThat(statuses(signed)).containsOnly("active");
-    PrescriptionDetails d = signed.prescription();
-    assertThat(statuses(signed.with(d.withSignature(Optional.empty())))).containsOnly("draft");
-    assertThat(statuses(signed.with(d.with(Item.TOOTH_SHADE, Answer.BLANK)))).containsOnly("draft");
+  void an_order_is_active_only_when_issued_and_signed_as_it_stands() throws Exception {
+    assertThat(statuses(FilledIn.order(), "DeviceRequest")).containsExactly("active");
+    Case draft = FilledIn.draft();
+    assertThat(statuses(draft, "DeviceRequest")).containsExactly("draft");
+    PrescriptionDetails d = draft.prescription();
+    Case unsigned = draft.with(d.withSignature(Optional.empty()));
+    assertThat(statuses(FilledIn.issued(unsigned), "DeviceRequest")).containsExactly("draft");
     Signature other =
         new Signature(Signature.Manner.ELECTRONIC, "R. Quill", "", DAY, "0123456789abcdef");
-    assertThat(statuses(signed.with(d.withSignature(Optional.of(other))))).containsOnly("draft");
+    Case otherwise = draft.with(d.withSignature(Optional.of(other)));
+    assertThat(statuses(FilledIn.issued(otherwise), "DeviceRequest")).containsExactly("draft");
+  }
+
+  @Test
+  void says_what_must_still_be_filled_in() throws Exception {
+    Case c = FilledIn.draft();
+    Case blank = c.with(c.prescription().with(Item.TOOTH_SHADE, Answer.BLANK));
+    JsonNode request = resources(JSON.readTree(bundle(blank)), "DeviceRequest").get(0);
+    assertThat(request.path("note").toString())
+        .contains("Not yet complete: Tooth shade: not filled in.");
+  }
+
+  /** No tooth is altered before the design is signed (school protocol: see the stage gates). */
+  @Test
+  void preparations_are_drafts_until_the_design_is_signed() throws Exception {
+    Case signed = FilledIn.order().with(FilledIn.order().prescription().with(Preparations.NONE));
+    assertThat(statuses(signed, "ServiceRequest")).isNotEmpty().containsOnly("active");
+    assertThat(
+            statuses(
+                signed.with(signed.prescription().withSignature(Optional.empty())),
+                "ServiceRequest"))
+        .isNotEmpty()
+        .containsOnly("draft");
+  }
+
+  @Test
+  void a_preparation_says_how_far_it_is() throws Exception {
+    JsonNode tree = JSON.readTree(bundle(FilledIn.order()));
+    List<JsonNode> requests = resources(tree, "ServiceRequest");
+    List<JsonNode> declined =
+        requests.stream().filter(r -> r.path("status").asText().equals("revoked")).toList();
+    assertThat(declined).hasSize(1);
+    assertThat(declined.get(0).path("note").toString()).contains("the patient declines");
+    List<JsonNode> done =
+        requests.stream().filter(r -> r.path("status").asText().equals("completed")).toList();
+    assertThat(done).hasSize(requests.size() - 1);
+    assertThat(done)
+        .extracting(r -> r.at("/identifier/0/value").asText())
+        .contains(
+            FilledIn.order().reference() + "/own/crown",
+            FilledIn.order().reference() + "/" + FilledIn.FORMER);
+    List<JsonNode> procedures = resources(tree, "Procedure");
+    assertThat(procedures)
+        .hasSameSizeAs(done)
+        .allSatisfy(
+            p -> {
+              assertThat(p.path("performedDateTime").asText()).isEqualTo("2026-03-02");
+              assertThat(p.at("/performer/0/actor/display").asText()).isEqualTo("R. Quill");
+            });
+  }
+
+  @Test
+  void the_stage_that_is_asked_for_is_requested_once_nothing_bars_it() throws Exception {
+    JsonNode asked = stage(FilledIn.order(), "framework");
+    assertThat(asked.path("status").asText()).isEqualTo("requested");
+    assertThat(asked.path("intent").asText()).isEqualTo("order");
+    assertThat(asked.at("/restriction/period/end").asText()).isEqualTo("2026-04-01");
+    assertThat(asked.path("note").toString()).contains("09:30");
+    Case open = FilledIn.draft().with(FilledIn.draft().prescription().with(Preparations.NONE));
+    JsonNode barred = stage(FilledIn.issued(open), "framework");
+    assertThat(barred.path("status").asText()).isEqualTo("draft");
+    assertThat(barred.path("intent").asText()).isEqualTo("plan");
+    assertThat(barred.at("/statusReason/text").asText()).contains("not checked");
+    assertThat(stage(FilledIn.order(), "primary-impression").path("status").asText())
+        .isEqualTo("completed");
+    assertThat(stage(FilledIn.order(), "tooth-try-in").path("status").asText())
+        .isEqualTo("cancelled");
   }
 
   @Test
@@ -112,7 +183,9 @@ class FhirBundleTest {
     byte[] json = bundle(c);
     JsonNode tree = JSON.readTree(json);
     assertThat(tree.findValuesAsText("intent")).isNotEmpty().containsOnly("proposal");
-    assertThat(statuses(c)).containsOnly("draft");
+    assertThat(statuses(c, "DeviceRequest")).containsOnly("draft");
+    assertThat(statuses(c, "ServiceRequest")).containsOnly("draft");
+    assertThat(resources(tree, "Procedure")).isEmpty();
     assertThat(list(tree.path("entry")).map(e -> e.path("resource")))
         .allSatisfy(
             r ->
@@ -205,12 +278,17 @@ class FhirBundleTest {
     return FhirBundle.toBytes(Assessment.of(c), DAY);
   }
 
-  private static List<String> statuses(Case c) throws Exception {
-    JsonNode tree = JSON.readTree(bundle(c));
-    return Stream.of("DeviceRequest", "ServiceRequest")
-        .flatMap(t -> resources(tree, t).stream())
+  private static List<String> statuses(Case c, String type) throws Exception {
+    return resources(JSON.readTree(bundle(c)), type).stream()
         .map(r -> r.path("status").asText())
         .toList();
+  }
+
+  private static JsonNode stage(Case c, String name) throws Exception {
+    return resources(JSON.readTree(bundle(c)), "Task").stream()
+        .filter(r -> r.at("/identifier/0/value").asText().equals(c.reference() + "/" + name))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static List<String> contentTypes(Case c) throws Exception {
