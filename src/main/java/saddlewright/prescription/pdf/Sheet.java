@@ -84,9 +84,8 @@ final class Sheet implements AutoCloseable {
       throws IOException {
     fill(shade);
     content.beginText();
-    content.setFont(face.font(Weight.BOLD), (float) size);
     content.setTextMatrix(Matrix.getRotateInstance(angle, round(x), round(height - baseline)));
-    content.showText(words);
+    SetLine.of(words).show(content, face, Weight.BOLD, size);
     content.endText();
   }
 
