@@ -158,7 +158,26 @@ public final class EditorWindow {
   private BorderPane work() {
     BooleanBinding prescribing = table.stepProperty().isEqualTo(Step.PRESCRIPTION);
     PrescriptionPane prescription =
-        new PrescriptionPane(table, mine, gaps, () -> table.pagesShownProperty().set(true));
+        new PrescriptionPane(
+            table,
+            mine,
+            gaps,
+            new PrescriptionPane.Actions() {
+              @Override
+              public void preview() {
+                table.pagesShownProperty().set(true);
+              }
+
+              @Override
+              public void save() {
+                prescriptions.save(stage);
+              }
+
+              @Override
+              public void issue() {
+                prescriptions.issue(stage, () -> {});
+              }
+            });
     prescription.visibleProperty().bind(prescribing);
     VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);

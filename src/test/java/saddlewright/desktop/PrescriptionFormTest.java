@@ -23,8 +23,10 @@ import saddlewright.casefile.json.PatientStore;
 import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.DocumentKind;
 import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.Regime;
+import saddlewright.desktop.preview.DeskDocument;
 import saddlewright.prescription.Level;
 
 /** The form of the prescription: typed in, gone through by its gaps, undone, saved. */
@@ -291,6 +293,9 @@ class PrescriptionFormTest {
     type("rx-patient-name", "Ottoline Vexley");
     type("rx-patient-born", "1948-05-09");
     assertThat(w.table().undoNameProperty().get().orElse("")).doesNotContain("Vexley");
+    assertThat(run(() -> DeskDocument.of(w.table()).options().patient()))
+        .as("named on the slip")
+        .isPresent();
     Path file = folder.resolve("upper.json");
     assertThat(run(() -> w.window.files().write(file))).isTrue();
     assertThat(w.table().unsavedProperty().get()).isFalse();
@@ -398,6 +403,14 @@ class PrescriptionFormTest {
     assertThat(run(() -> w.find("block-laboratory-name", Node.class).isVisible())).isFalse();
     assertThat(run(() -> w.find("section-SIGNATURE", Node.class).isVisible())).isFalse();
     assertThat(run(() -> w.find("gap-candidate-number", Node.class))).isNotNull();
+    run(
+        () -> {
+          w.table().know(new PatientIdentity("", "Ottoline Vexley", Optional.empty(), ""));
+          return null;
+        });
+    assertThat(run(() -> DeskDocument.of(w.table()).options().patient()))
+        .as("nobody is named on coursework")
+        .isEmpty();
     type("rx-candidate-number", "K-2041");
     assertThat(now().coursework().candidate()).isEqualTo("K-2041");
     w.press("coursework-justified");

@@ -1,6 +1,5 @@
 package saddlewright.desktop.prescription;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import saddlewright.casefile.Case;
@@ -14,7 +13,7 @@ import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.prescription.FormField;
-import saddlewright.prescription.KeepingPeriod;
+import saddlewright.prescription.KeepUntil;
 import saddlewright.prescription.MouthPreparations;
 import saddlewright.prescription.Preparation;
 import saddlewright.prescription.Revision;
@@ -162,13 +161,10 @@ final class FieldMaker {
   }
 
   private String keeping() {
-    KeepingPeriod period = KeepingPeriod.of(table.current().prescription().regime());
+    KeepUntil keep = KeepUntil.of(table.current().prescription().regime());
     return DayWords.read(table.current().prescription().text(Item.DATE_ISSUED))
-        .map(
-            (LocalDate d) ->
-                Words.of(
-                    "fact.keep", DayWords.full(period.until(d)), period.years(), period.source()))
-        .orElse(Words.of("fact.keep-years", period.years(), period.source()));
+        .map(d -> Words.capital(keep.words(d)) + ".")
+        .orElse(Words.of("fact.keep-years", keep.years(), keep.note()));
   }
 
   private String findings() {

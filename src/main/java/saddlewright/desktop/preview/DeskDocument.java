@@ -2,7 +2,10 @@ package saddlewright.desktop.preview;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import saddlewright.casefile.Assessment;
+import saddlewright.casefile.order.DocumentKind;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.desktop.Worktable;
 import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
@@ -25,8 +28,17 @@ public record DeskDocument(Assessment assessment, PrintOptions options, boolean 
         PrintOptions.on(LocalDate.now())
             .with(table.notationProperty().get())
             .with(table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER)
-            .with(table.paperProperty().get()),
+            .with(table.paperProperty().get())
+            .withPatient(patient(table)),
         table.markersProperty().get());
+  }
+
+  /** Whom the slip names; nobody on coursework. */
+  private static Optional<PatientIdentity> patient(Worktable table) {
+    return table
+        .patientProperty()
+        .get()
+        .filter(p -> table.current().prescription().kind() == DocumentKind.PRESCRIPTION);
   }
 
   /** The same as it goes out: with the record of its issue, of the day of that. */

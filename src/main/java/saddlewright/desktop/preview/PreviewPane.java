@@ -86,6 +86,7 @@ public final class PreviewPane extends BorderPane {
     table.blackAndWhiteProperty().addListener(changed);
     table.markersProperty().addListener(changed);
     table.paperProperty().addListener(changed);
+    table.patientProperty().addListener(changed);
     stack.currentProperty().addListener(o -> tellPage());
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     print.setDisable(true);
