@@ -7,6 +7,8 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -55,6 +57,7 @@ public final class Worktable {
   private final ReadOnlyObjectWrapper<Assessment> assessment =
       new ReadOnlyObjectWrapper<>(Assessment.of(current.get()));
   private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyIntegerWrapper laid = new ReadOnlyIntegerWrapper(0);
   private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyObjectWrapper<Optional<Path>> file =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -114,6 +117,11 @@ public final class Worktable {
   /** Whether a case is open; otherwise the welcome page is shown. */
   public ReadOnlyBooleanProperty openProperty() {
     return open.getReadOnlyProperty();
+  }
+
+  /** How many cases have been laid on the desk: it grows when another takes the place of one. */
+  public ReadOnlyIntegerProperty laidProperty() {
+    return laid.getReadOnlyProperty();
   }
 
   public ReadOnlyBooleanProperty unsavedProperty() {
@@ -327,6 +335,7 @@ public final class Worktable {
     finding.set(Optional.empty());
     preview.set(Optional.empty());
     refresh();
+    laid.set(laid.get() + 1);
   }
 
   /** The arch that the case is about; both when both or none are. */

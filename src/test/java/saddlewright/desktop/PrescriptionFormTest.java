@@ -130,6 +130,16 @@ class PrescriptionFormTest {
     type("rx-practice", "Quay Lane");
     w.press("next-gap");
     assertThat(focus()).isEqualTo("rx-prescriber-contact");
+    run(
+        () -> {
+          w.window.files().load(DEMO);
+          w.table().apply("x", w.table().current().with(now().with(Item.PRACTICE, "")));
+          w.table().apply("x", w.table().current().with(now().with(Item.PRESCRIBER_NAME, "")));
+          return null;
+        });
+    w.press("step-PRESCRIPTION");
+    w.press("next-gap");
+    assertThat(focus()).as("another case begins anew").isEqualTo("rx-prescriber-name");
   }
 
   @Test

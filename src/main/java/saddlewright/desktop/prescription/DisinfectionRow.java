@@ -29,8 +29,8 @@ final class DisinfectionRow implements Rows.Row<Disinfection> {
     this.number = Integer.toString(index + 1);
     this.change = change;
     this.left = left;
-    what = text("what", 13, w -> d -> new Disinfection(w, d.agent(), d.minutes(), d.by(), d.on()));
-    agent = text("agent", 13, w -> d -> new Disinfection(d.what(), w, d.minutes(), d.by(), d.on()));
+    what = text("what", 21, w -> d -> new Disinfection(w, d.agent(), d.minutes(), d.by(), d.on()));
+    agent = text("agent", 21, w -> d -> new Disinfection(d.what(), w, d.minutes(), d.by(), d.on()));
     minutes =
         text(
                 "minutes",
@@ -44,7 +44,7 @@ final class DisinfectionRow implements Rows.Row<Disinfection> {
                             d.by(),
                             d.on()))
             .digits(4);
-    by = text("by", 11, w -> d -> new Disinfection(d.what(), d.agent(), d.minutes(), w, d.on()));
+    by = text("by", 15, w -> d -> new Disinfection(d.what(), d.agent(), d.minutes(), w, d.on()));
     on =
         new DayField(
             id + "-on",

@@ -40,7 +40,7 @@ final class EnclosureRow implements Rows.Row<Enclosure> {
         new RowText(
             id + "-detail",
             Words.of("enclosure.heard", number, Words.of("enclosure.detail")),
-            18,
+            23,
             s -> true,
             s -> change.accept(e -> new Enclosure(e.kind(), e.count(), s)),
             left);

@@ -130,6 +130,12 @@ final class FormPage extends ScrollPane {
     return out;
   }
 
+  /** Shows the beginning, and asks for the patient only where the rules do. */
+  void begin() {
+    setVvalue(0);
+    patient.setWanted(false);
+  }
+
   /** Brings up a field, and goes to its control. */
   void go(FormField field) {
     FieldBlock block = blocks.get(field.key());

@@ -25,6 +25,11 @@ public final class GapTrail {
     at = Optional.of(field);
   }
 
+  /** Starts before the first gap. */
+  void begin() {
+    at = Optional.empty();
+  }
+
   /** Goes to the next gap. */
   public void onwards() {
     go(false);

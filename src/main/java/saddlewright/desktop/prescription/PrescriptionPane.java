@@ -64,6 +64,7 @@ public final class PrescriptionPane extends BorderPane {
     table.notationProperty().addListener(update);
     table.fileProperty().addListener(update);
     table.stepProperty().addListener(update);
+    table.laidProperty().addListener(o -> begin());
     table.soughtProperty().addListener(o -> table.soughtProperty().get().ifPresent(this::go));
     sceneProperty()
         .addListener(
@@ -119,6 +120,12 @@ public final class PrescriptionPane extends BorderPane {
       form.refresh();
       index.refresh();
     }
+  }
+
+  /** Another case is begun with at its beginning. */
+  private void begin() {
+    form.begin();
+    trail.begin();
   }
 
   private void go(FormField field) {
