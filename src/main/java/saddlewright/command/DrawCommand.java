@@ -22,7 +22,6 @@ import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.dentition.Arch;
-import saddlewright.dentition.Notation;
 import saddlewright.drawing.Background;
 import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
@@ -32,8 +31,8 @@ import saddlewright.drawing.SheetDrawing;
 import saddlewright.drawing.SvgWriter;
 import saddlewright.drawing.raster.PngPainter;
 import saddlewright.layout.Layout;
+import saddlewright.prescription.ComponentNumbers;
 import saddlewright.prescription.FindingSign;
-import saddlewright.prescription.Schedule;
 import saddlewright.prescription.pdf.CaseDocument;
 
 /** Draws the design sheet of a case as SVG or PNG, at true scale. */
@@ -133,16 +132,12 @@ final class DrawCommand implements Callable<Integer> {
   }
 
   private List<Callout> callouts(Case subject) {
-    if (!numbers && !findings) {
-      return List.of();
-    }
-    Assessment assessment = Assessment.of(subject);
     List<Callout> out = new ArrayList<>();
     if (numbers) {
-      out.addAll(Schedule.of(assessment, Notation.FDI).callouts());
+      out.addAll(ComponentNumbers.callouts(subject));
     }
     if (findings) {
-      out.addAll(FindingSign.callouts(assessment.report()));
+      out.addAll(FindingSign.callouts(Assessment.of(subject).report()));
     }
     return out;
   }

@@ -13,6 +13,7 @@ import saddlewright.casefile.CaseFileException;
 import saddlewright.dentition.Notation;
 import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
+import saddlewright.prescription.ScheduleMail;
 import saddlewright.prescription.pdf.CaseDocument;
 
 /** Prints the component schedule of a case. */
@@ -32,10 +33,20 @@ final class ScheduleCommand implements Callable<Integer> {
       description = "Also print what each component does for the rules of the book.")
   private boolean reasons;
 
+  @Option(
+      names = "--mail",
+      description = "As the text of an e-mail: with a heading, in lines of at most 76 characters.")
+  private boolean mail;
+
   @Override
   public Integer call() throws CaseFileException {
     Assessment assessment = Assessment.of(CaseDocument.load(file));
-    spec.commandLine().getOut().print(Schedule.of(assessment, Notation.FDI).toText());
+    spec.commandLine()
+        .getOut()
+        .print(
+            mail
+                ? ScheduleMail.of(assessment, Notation.FDI)
+                : Schedule.of(assessment, Notation.FDI).toText());
     if (reasons) {
       spec.commandLine().getOut().print("\n" + Reasons.of(assessment).toText());
     }

@@ -1,12 +1,10 @@
 package saddlewright.desktop;
 
-import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Alert;
@@ -19,23 +17,12 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
-import saddlewright.dentition.Arch;
 import saddlewright.drawing.Background;
-import saddlewright.drawing.Callout;
-import saddlewright.drawing.Drawing;
-import saddlewright.drawing.DrawingOptions;
-import saddlewright.drawing.Palette;
-import saddlewright.drawing.SheetDrawing;
-import saddlewright.drawing.SvgWriter;
-import saddlewright.drawing.raster.PngPainter;
 import saddlewright.interchange.FhirBundle;
-import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.pdf.CaseDocument;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {
-  private static final int EXPORT_DPI = 300;
-
   private final Worktable table;
   private final Remembered remembered;
   private Optional<Window> window = Optional.empty();
@@ -155,44 +142,40 @@ final class CaseFiles {
   void exportDrawing() {
     FileChooser chooser = new FileChooser();
     chooser.setTitle(Words.of("file.export-drawing"));
+    FileChooser.ExtensionFilter clearSvg = filter("file.svg-clear", "*.svg");
+    FileChooser.ExtensionFilter clearPng = filter("file.png-clear", "*.png");
     chooser
         .getExtensionFilters()
-        .addAll(
-            new FileChooser.ExtensionFilter("SVG", "*.svg"),
-            new FileChooser.ExtensionFilter("PNG, " + EXPORT_DPI + " dpi", "*.png"));
+        .addAll(filter("file.svg", "*.svg"), filter("file.png", "*.png"), clearSvg, clearPng);
     chooser.setInitialFileName(name() + ".svg");
-    Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
-        .map(File::toPath)
-        .ifPresent(this::writeDrawing);
+    File chosen = chooser.showSaveDialog(window.orElse(null));
+    if (chosen != null) {
+      FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
+      boolean clear = kind == clearSvg || kind == clearPng;
+      String ending = kind == null ? ".svg" : kind.getExtensions().get(0).substring(1);
+      Path file = chosen.toPath();
+      writeDrawing(
+          isPng(file) ? file : withEnding(file, ending),
+          clear ? Background.CLEAR : Background.PAPER);
+    }
   }
 
-  void writeDrawing(Path file) {
-    Drawing drawing =
-        SheetDrawing.of(
-                Optional.of(table.assessment().arch(Arch.UPPER).layout())
-                    .filter(l -> table.shownProperty().get().shows(Arch.UPPER)),
-                Optional.of(table.assessment().arch(Arch.LOWER).layout())
-                    .filter(l -> table.shownProperty().get().shows(Arch.LOWER)),
-                new DrawingOptions(
-                    table.notationProperty().get(),
-                    table.anatomyProperty().get(),
-                    table.surveyProperty().get()),
-                signs())
-            .drawing();
-    Palette palette = table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER;
-    boolean png = file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
+  private static FileChooser.ExtensionFilter filter(String key, String ending) {
+    return new FileChooser.ExtensionFilter(Words.of(key, DeskDrawing.DPI), ending);
+  }
+
+  private static boolean isPng(Path file) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
+  }
+
+  void writeDrawing(Path file, Background background) {
+    DeskDrawing drawing = DeskDrawing.of(table);
     try {
-      byte[] bytes;
-      if (png) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PngPainter.write(drawing, palette, Background.PAPER, EXPORT_DPI, out);
-        bytes = out.toByteArray();
-      } else {
-        bytes =
-            SvgWriter.write(drawing, palette, Background.PAPER, name())
-                .getBytes(StandardCharsets.UTF_8);
-      }
-      AtomicFile.write(png ? file : withEnding(file, ".svg"), bytes);
+      AtomicFile.write(
+          isPng(file) ? file : withEnding(file, ".svg"),
+          isPng(file)
+              ? drawing.png(background)
+              : drawing.svg(background).getBytes(StandardCharsets.UTF_8));
       table.noticeProperty().set(Optional.of(Words.of("notice.exported", file.getFileName())));
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
@@ -231,13 +214,6 @@ final class CaseFiles {
         .get()
         .filter(own -> own.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize()))
         .isPresent();
-  }
-
-  /** What is marked on the screen is marked on paper. */
-  private List<Callout> signs() {
-    return table.markersProperty().get()
-        ? FindingSign.callouts(table.assessment().report())
-        : List.of();
   }
 
   private void notWritten(Path file, IOException e) {

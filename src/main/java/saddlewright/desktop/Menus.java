@@ -35,6 +35,7 @@ final class Menus extends MenuBar {
   private final CaseFiles files;
   private final PrescriptionFiles prescriptions;
   private final SheetPane sheet;
+  private final Copies copies;
 
   Menus(
       Worktable table,
@@ -51,6 +52,7 @@ final class Menus extends MenuBar {
     this.files = files;
     this.prescriptions = prescriptions;
     this.sheet = sheet;
+    this.copies = new Copies(table);
     getMenus()
         .addAll(
             file(remembered, quit),
@@ -137,6 +139,7 @@ final class Menus extends MenuBar {
                     .selected()
                     .ifPresent(
                         s -> table.component(s).ifPresent(c -> SubjectMenu.mirror(table, s, c))));
+    ObservableBooleanValue closed = Bindings.not(table.openProperty());
     var nothing =
         Bindings.createBooleanBinding(
             () -> table.selected().flatMap(table::component).isEmpty(),
@@ -149,6 +152,9 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         disabled(delete, nothing),
         disabled(mirror, nothing),
+        new SeparatorMenuItem(),
+        disabled(item("edit.copy-drawing", "Shortcut+Shift+C", copies::drawing), closed),
+        disabled(item("edit.copy-schedule", "Shortcut+Shift+T", copies::schedule), closed),
         new SeparatorMenuItem(),
         item("edit.clear-upper", "", () -> clear(Arch.UPPER)),
         item("edit.clear-lower", "", () -> clear(Arch.LOWER)));
@@ -188,6 +194,7 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         check("view.survey", "Shortcut+Shift+U", table.surveyProperty()),
         check("view.anatomy", "Shortcut+Shift+A", table.anatomyProperty()),
+        check("view.numbers", "Shortcut+Shift+K", table.numbersProperty()),
         check("view.markers", "Shortcut+Shift+F", table.markersProperty()),
         notation,
         new SeparatorMenuItem(),

@@ -81,6 +81,7 @@ public final class Worktable {
   private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.BOTH);
   private final BooleanProperty survey = new SimpleBooleanProperty(true);
   private final BooleanProperty anatomy = new SimpleBooleanProperty(true);
+  private final BooleanProperty numbers = new SimpleBooleanProperty(false);
   private final BooleanProperty markers = new SimpleBooleanProperty(true);
   private final BooleanProperty schoolShown = new SimpleBooleanProperty(false);
   private final BooleanProperty pagesShown = new SimpleBooleanProperty(false);
@@ -270,6 +271,11 @@ public final class Worktable {
 
   public BooleanProperty anatomyProperty() {
     return anatomy;
+  }
+
+  /** Whether the components on the sheet bear their numbers of the schedule. */
+  public BooleanProperty numbersProperty() {
+    return numbers;
   }
 
   /** Whether findings are marked on the sheet. */

@@ -11,9 +11,8 @@ import saddlewright.layout.Layout;
 public final class ArchDrawing {
   private ArchDrawing() {}
 
-  /** The same with the number of each component around it, for which it takes more room. */
-  public static Drawing of(Layout layout, DrawingOptions options, List<Callout> numbers) {
-    Drawing bare = of(layout, options);
+  /** The drawing with the number of each component around it, for which it takes more room. */
+  public static Drawing numbered(Layout layout, Drawing bare, List<Callout> numbers) {
     List<PlacedCallout> placed = Callouts.of(layout, bare, numbers);
     if (placed.isEmpty()) {
       return bare;

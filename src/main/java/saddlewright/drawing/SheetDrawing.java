@@ -40,7 +40,11 @@ public record SheetDrawing(
       List<Callout> callouts) {
     List<Callout> numbers = callouts.stream().filter(Callout::isNumber).toList();
     List<Callout> signs = callouts.stream().filter(c -> !c.isNumber()).toList();
-    return of(upper, lower, layout -> ArchDrawing.of(layout, options, numbers), signs);
+    return of(
+        upper,
+        lower,
+        layout -> ArchDrawing.numbered(layout, ArchDrawing.of(layout, options), numbers),
+        signs);
   }
 
   /**

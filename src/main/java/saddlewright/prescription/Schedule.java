@@ -1,7 +1,6 @@
 package saddlewright.prescription;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import saddlewright.casefile.Assessment;
@@ -10,8 +9,6 @@ import saddlewright.dentition.Notation;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
-import saddlewright.design.Subject;
-import saddlewright.drawing.Callout;
 import saddlewright.rules.Situation;
 
 /**
@@ -52,19 +49,6 @@ public record Schedule(Notation notation, List<Line> lines) {
   /** What stands in place of teeth for a component of the arch as a whole. */
   static final String WHOLE_ARCH = "arch";
 
-  private static final Comparator<Component> READING_ORDER =
-      Comparator.comparing((Component c) -> c.accept(ComponentPlace.FINDER).category())
-          .thenComparing(c -> !c.accept(ComponentPlace.FINDER).wholeArch())
-          .thenComparing(
-              c -> {
-                ComponentPlace p = c.accept(ComponentPlace.FINDER);
-                return p.wholeArch() ? p.rank() : -1;
-              })
-          .thenComparing(c -> c.teeth().isEmpty() ? -1 : c.teeth().get(0).place())
-          .thenComparing(c -> c.accept(ComponentPlace.FINDER).rank())
-          .thenComparing(c -> c.teeth().size())
-          .thenComparing(Component::id);
-
   public Schedule {
     lines = List.copyOf(lines);
   }
@@ -83,10 +67,8 @@ public record Schedule(Notation notation, List<Line> lines) {
 
   private static List<Line> lines(Situation situation, Notation notation, int first) {
     ComponentWords words = new ComponentWords(situation, notation);
-    List<Component> sorted = new ArrayList<>(situation.design().components());
-    sorted.sort(READING_ORDER);
     List<Line> out = new ArrayList<>();
-    for (Component c : sorted) {
+    for (Component c : ComponentNumbers.inOrder(situation.design())) {
       out.add(
           new Line(
               first + out.size(),
@@ -113,13 +95,6 @@ public record Schedule(Notation notation, List<Line> lines) {
   /** The line of a component of an arch; none when the design has no such component. */
   public java.util.Optional<Line> find(Arch arch, ComponentId id) {
     return in(arch).stream().filter(l -> l.id().equals(id)).findFirst();
-  }
-
-  /** The numbers of the lines, to be drawn beside the components that they describe. */
-  public List<Callout> callouts() {
-    return lines.stream()
-        .map(l -> Callout.number(new Subject.OfComponent(l.arch(), l.id()), l.number()))
-        .toList();
   }
 
   /**

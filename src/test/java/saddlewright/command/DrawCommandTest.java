@@ -109,12 +109,42 @@ class DrawCommandTest {
   }
 
   @Test
+  void a_clear_background_has_no_paper_in_either_format() throws Exception {
+    Path svg = folder.resolve("clear.svg");
+    Path png = folder.resolve("clear.png");
+    Run.of("draw", CASE, "--out", svg, "--transparent");
+    Run.of("draw", CASE, "--out", png, "--transparent", "--dpi", "60");
+    assertThat(svg(svg).getElementsByTagName("rect").getLength()).isZero();
+    assertThat(ImageIO.read(png.toFile()).getRGB(0, 0) >>> 24).as("opacity of a corner").isZero();
+    Run.of("draw", CASE, "--out", png, "--dpi", "60");
+    assertThat(ImageIO.read(png.toFile()).getRGB(0, 0)).as("white").isEqualTo(0xffffffff);
+  }
+
+  @Test
+  void components_bear_the_numbers_of_the_schedule_on_request() throws Exception {
+    Path plain = folder.resolve("plain.svg");
+    Path numbered = folder.resolve("numbered.svg");
+    Run.of("draw", CASE, "--out", plain);
+    assertThat(Run.of("draw", CASE, "--out", numbered, "--numbers")).isEqualTo(new Run(0, "", ""));
+    assertThat(Files.readString(plain)).doesNotContain("component number");
+    String svg = Files.readString(numbered);
+    assertThat(svg).contains(">component number<");
+    // The schedule of this case has 23 lines; a lower arch has no tooth of such a number.
+    for (int n = 1; n <= 23; n++) {
+      assertThat(svg).contains(">" + n + "</text>");
+    }
+  }
+
+  @Test
   void refuses_in_a_sentence_what_it_cannot_do() {
     assertThat(Run.of("draw", CASE, "--out", folder.resolve("x.gif")))
         .satisfies(r -> assertThat(r.code()).isEqualTo(2))
         .satisfies(r -> assertThat(r.err()).contains(".svg or .png"));
     assertThat(Run.of("draw", CASE, "--out", folder.resolve("x.png"), "--dpi", "5").err())
         .contains("from 10 to 2400");
+    assertThat(Run.of("draw", CASE, "--out", folder.resolve("x.png"), "--dpi", "abc").err())
+        .contains("\"abc\" is no whole number; use dots per inch from 10 to 2400")
+        .doesNotContain("Exception");
     assertThat(Run.of("draw", CASE, "--out", folder.resolve("none/x.svg")).err())
         .contains("does not exist");
     assertThat(Run.of("draw", folder, "--out", folder.resolve("x.svg")).err())

@@ -17,6 +17,7 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Tooth;
+import saddlewright.drawing.Background;
 import saddlewright.rules.Report;
 
 /** Welcome page, new, open, save, undo, findings and their waivers, through the window. */
@@ -122,13 +123,16 @@ class CaseOnTheDeskTest {
     w.press("welcome-new");
     Path svg = folder.resolve("sheet.svg");
     Path png = folder.resolve("sheet.png");
+    Path clear = folder.resolve("clear.svg");
     OnStage.run(
         () -> {
-          w.window.files().writeDrawing(svg);
-          w.window.files().writeDrawing(png);
+          w.window.files().writeDrawing(svg, Background.PAPER);
+          w.window.files().writeDrawing(clear, Background.CLEAR);
+          w.window.files().writeDrawing(png, Background.PAPER);
           return null;
         });
-    assertThat(Files.readString(svg)).startsWith("<svg").contains("mm\"");
+    assertThat(Files.readString(svg)).startsWith("<svg").contains("mm\"").contains("<rect");
+    assertThat(Files.readString(clear)).startsWith("<svg").doesNotContain("<rect");
     assertThat(Files.readAllBytes(png)).startsWith(0x89, 'P', 'N', 'G');
   }
 

@@ -201,7 +201,7 @@ class BalloonsTest {
   @MethodSource("sheets")
   void numbers_are_readable_on_paper_and_lie_within_the_drawing(Sheet sheet) {
     List<Callout> numbers = sheet.numbers().stream().map(PlacedCallout::callout).toList();
-    Drawing drawing = ArchDrawing.of(sheet.layout(), DrawingOptions.DEFAULT, numbers);
+    Drawing drawing = ArchDrawing.numbered(sheet.layout(), sheet.drawing(), numbers);
     for (PlacedCallout n : sheet.numbers()) {
       Box box = n.box(Transform.IDENTITY);
       assertThat(drawing.bounds().union(box)).isEqualTo(drawing.bounds());

@@ -73,7 +73,8 @@ final class FindingMarkers extends Group {
       Optional<Transform> place = sheet.place(arch);
       if (place.isPresent()) {
         Layout layout = table.assessment().arch(arch).layout();
-        List<PlacedCallout> placed = Callouts.of(layout, sheet.draw(layout), callouts, size());
+        List<PlacedCallout> placed =
+            Callouts.of(layout, sheet.drawNumbered(layout), callouts, size());
         for (PlacedCallout c : placed) {
           c.leader(place.get()).forEach(m -> getChildren().add(maker.of(m)));
         }

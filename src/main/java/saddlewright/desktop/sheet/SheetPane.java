@@ -23,6 +23,7 @@ import saddlewright.desktop.Worktable;
 import saddlewright.desktop.tools.Aim;
 import saddlewright.desktop.tools.Proposal;
 import saddlewright.desktop.tools.ToolBox;
+import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
 import saddlewright.drawing.DrawingOptions;
 import saddlewright.drawing.Ink;
@@ -33,6 +34,7 @@ import saddlewright.geometry.Box;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
+import saddlewright.prescription.ComponentNumbers;
 import saddlewright.rules.Remedy;
 
 /** The page on the desk: pans, zooms, and shows what lies on it. */
@@ -58,6 +60,7 @@ public final class SheetPane extends Pane {
   private Optional<Assessment> drawnOf = Optional.empty();
   private SheetDrawing sheet =
       SheetDrawing.of(Optional.empty(), Optional.empty(), DrawingOptions.DEFAULT);
+  private List<Callout> numbers = List.of();
   private Optional<Arch> framed = Optional.empty();
 
   public SheetPane(Worktable table, ToolBox tools) {
@@ -95,6 +98,7 @@ public final class SheetPane extends Pane {
     table.notationProperty().addListener(redraw);
     table.surveyProperty().addListener(redraw);
     table.anatomyProperty().addListener(redraw);
+    table.numbersProperty().addListener(redraw);
     table.blackAndWhiteProperty().addListener(redraw);
     table.darkDeskProperty().addListener(redraw);
     table.shownProperty().addListener(o -> refit());
@@ -172,7 +176,8 @@ public final class SheetPane extends Pane {
   private void redraw() {
     Assessment now = table.assessment();
     drawnOf = Optional.of(now);
-    sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::draw);
+    numbers = table.numbersProperty().get() ? ComponentNumbers.callouts(now.subject()) : List.of();
+    sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::drawNumbered);
     Box b = sheet.drawing().bounds();
     boolean grown = page.getHeight() != b.height() || page.getWidth() != b.width();
     page.setX(b.minX());
@@ -192,6 +197,11 @@ public final class SheetPane extends Pane {
   /** The drawing of an arch in its own frame. */
   Drawing draw(Layout layout) {
     return drawn.of(layout, options());
+  }
+
+  /** The same with the numbers of its components, while these are shown. */
+  Drawing drawNumbered(Layout layout) {
+    return drawn.of(layout, options(), numbers);
   }
 
   private Optional<Layout> layout(Arch arch, Assessment now) {
@@ -235,7 +245,7 @@ public final class SheetPane extends Pane {
         .ifPresent(
             t -> {
               framed = Optional.of(arch);
-              Box b = table.assessment().arch(arch).form().box().grown(LABELS);
+              Box b = drawNumbered(table.assessment().arch(arch).layout()).bounds().grown(LABELS);
               Point one = t.apply(new Point(b.minX(), b.minY()));
               Point other = t.apply(new Point(b.maxX(), b.maxY()));
               camera.fit(Box.around(List.of(one, other)), getWidth(), getHeight(), MARGIN);

@@ -11,6 +11,7 @@ import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.drawing.Callout;
 import saddlewright.prescription.Completeness;
+import saddlewright.prescription.ComponentNumbers;
 import saddlewright.prescription.Revision;
 import saddlewright.prescription.Schedule;
 import saddlewright.rules.Sentence;
@@ -59,7 +60,7 @@ record Printout(
 
   /** What stands on the drawing: the number of each component, and what the options mark. */
   List<Callout> callouts() {
-    List<Callout> out = new ArrayList<>(schedule.callouts());
+    List<Callout> out = new ArrayList<>(ComponentNumbers.callouts(subject()));
     out.addAll(options.signs());
     return out;
   }

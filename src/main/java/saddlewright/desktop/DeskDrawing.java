@@ -1,0 +1,85 @@
+package saddlewright.desktop;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import saddlewright.dentition.Arch;
+import saddlewright.drawing.Background;
+import saddlewright.drawing.Callout;
+import saddlewright.drawing.Drawing;
+import saddlewright.drawing.DrawingOptions;
+import saddlewright.drawing.Palette;
+import saddlewright.drawing.SheetDrawing;
+import saddlewright.drawing.SvgWriter;
+import saddlewright.drawing.raster.PngPainter;
+import saddlewright.geometry.Box;
+import saddlewright.layout.Layout;
+import saddlewright.prescription.ComponentNumbers;
+import saddlewright.prescription.FindingSign;
+
+/**
+ * The sheet as it leaves the window: what is seen on the desk, always on white paper or on none.
+ *
+ * @param title what the picture is called
+ */
+record DeskDrawing(Drawing drawing, Palette palette, String title) {
+  static final int DPI = 300;
+
+  private static final double MM_PER_INCH = 25.4;
+
+  static DeskDrawing of(Worktable table) {
+    List<Callout> callouts = new ArrayList<>();
+    if (table.numbersProperty().get()) {
+      callouts.addAll(ComponentNumbers.callouts(table.current()));
+    }
+    if (table.markersProperty().get()) {
+      callouts.addAll(FindingSign.callouts(table.assessment().report()));
+    }
+    DrawingOptions options =
+        new DrawingOptions(
+            table.notationProperty().get(),
+            table.anatomyProperty().get(),
+            table.surveyProperty().get());
+    String title = "Design sheet " + table.current().reference() + " " + table.current().title();
+    return new DeskDrawing(
+        SheetDrawing.of(shown(table, Arch.UPPER), shown(table, Arch.LOWER), options, callouts)
+            .drawing(),
+        table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER,
+        title.strip());
+  }
+
+  private static Optional<Layout> shown(Worktable table, Arch arch) {
+    return table.shownProperty().get().shows(arch)
+        ? Optional.of(table.assessment().arch(arch).layout())
+        : Optional.empty();
+  }
+
+  String svg(Background background) {
+    return SvgWriter.write(drawing, palette, background, title);
+  }
+
+  /** The picture at 300 dots an inch. */
+  byte[] png(Background background) throws IOException {
+    return png(background, DPI);
+  }
+
+  /**
+   * The picture at 300 dots an inch, or at as many as keep it below a number of pixels.
+   *
+   * @param most pixels
+   */
+  byte[] pngWithin(Background background, double most) throws IOException {
+    Box b = drawing.bounds();
+    double area = b.width() * b.height() / (MM_PER_INCH * MM_PER_INCH);
+    int dpi = (int) Math.floor(Math.sqrt(most / area));
+    return png(background, Math.max(PngPainter.LEAST_DPI, Math.min(DPI, dpi)));
+  }
+
+  private byte[] png(Background background, int dpi) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PngPainter.write(drawing, palette, background, dpi, out);
+    return out.toByteArray();
+  }
+}
