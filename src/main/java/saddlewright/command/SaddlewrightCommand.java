@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
       ProfilesCommand.class,
       DrawCommand.class,
       ScheduleCommand.class,
+      PreparationsCommand.class,
+      StagesCommand.class,
       PrescribeCommand.class,
       ExportCommand.class
     },

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.order.OwnPreparation;
 import saddlewright.casefile.order.PreparationKind;
@@ -285,6 +287,28 @@ public record PreparationPlan(
     return out;
   }
 
+  /** All warnings in order, each once; they are signed A, B, C by their place in this list. */
+  public List<PreparationWarning> cautions() {
+    return entries.stream().flatMap(e -> e.warnings().stream()).distinct().toList();
+  }
+
+  /** The sign of a caution by its place. */
+  public static String sign(int index) {
+    return String.valueOf((char) ('A' + index % 26)).repeat(index / 26 + 1);
+  }
+
+  /** The cautions of an entry by their signs, such as "caution A, C"; empty without any. */
+  public String signs(Entry e) {
+    List<PreparationWarning> all = cautions();
+    return e.warnings().isEmpty()
+        ? ""
+        : "caution "
+            + e.warnings().stream()
+                .map(w -> sign(all.indexOf(w)))
+                .distinct()
+                .collect(Collectors.joining(", "));
+  }
+
   /** The list as plain text, for the chairside. */
   public String toText() {
     StringBuilder out = new StringBuilder();
@@ -304,6 +328,13 @@ public record PreparationPlan(
         write(e, ++n, out);
       }
     }
+    List<PreparationWarning> cautions = cautions();
+    if (!cautions.isEmpty()) {
+      out.append("\nCautions\n");
+    }
+    for (int i = 0; i < cautions.size(); i++) {
+      out.append(String.format(Locale.ROOT, "%3s  %s\n", sign(i), cautions.get(i).sentence()));
+    }
     if (!unknown.isEmpty()) {
       out.append("\nNoted for preparations that this version does not know\n");
       unknown.forEach(
@@ -314,8 +345,7 @@ public record PreparationPlan(
   }
 
   private void write(Entry e, int number, StringBuilder out) {
-    out.append(
-        String.format(java.util.Locale.ROOT, "%3d  %s: %s%n", number, e.place(), e.standing()));
+    out.append(String.format(Locale.ROOT, "%3d  %s: %s\n", number, e.place(), e.standing()));
     line(out, e.target() + (e.isReworded() ? " [own words]" : ""));
     if (!e.purpose().isBlank()) {
       line(out, "for: " + e.purpose());
@@ -323,7 +353,9 @@ public record PreparationPlan(
     if (!e.mark().note().isBlank()) {
       line(out, "note: " + e.mark().note());
     }
-    e.warnings().forEach(w -> line(out, "caution: " + w.sentence()));
+    if (!e.warnings().isEmpty()) {
+      line(out, signs(e));
+    }
     gaps(e).forEach(g -> line(out, "wanting: " + g));
   }
 

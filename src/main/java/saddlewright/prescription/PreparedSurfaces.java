@@ -298,6 +298,12 @@ final class PreparedSurfaces {
               .draft(PreparationKind.REST_SEAT, Demand.REST, rest.tooth())
               .at(rest.site())
               .of(rest.indirectRetainer() ? "rest as indirect retainer" : "rest", rest);
+      if (rest.site().isOcclusal()) {
+        d.warn(
+            "Occlusal seats are rounded triangles, half the distance between cusps wide, without a"
+                + " sharp edge; the floor meets the minor connector at less than 90°.",
+            Source.read(Literature.REST_SEATS + "; " + Literature.STRATTON));
+      }
       enamel(d, rest);
       filling(d, rest);
       d.add(targets.seat(rest, isInCrown(rest.tooth())) + room(d, rest), targets.source(rest));

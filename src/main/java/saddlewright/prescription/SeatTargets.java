@@ -82,10 +82,9 @@ final class SeatTargets {
     return act
         + " a spoon-shaped seat at least "
         + mm(Quantity.REST_WIDTH)
-        + " wide (half the distance between cusps) and as long, "
+        + " wide and as long, "
         + range(Quantity.SEAT_DEPTH_LEAST, Quantity.SEAT_DEPTH)
-        + " deep at the marginal ridge, deepest inside, its floor at less than 90° to the minor"
-        + " connector"
+        + " deep at the marginal ridge, deepest inside"
         + extent;
   }
 

@@ -127,56 +127,65 @@ public record Timetable(
     return new Timetable(today, plan, rows, unset(plan), remarks);
   }
 
-  /** Every day that is set by hand, or can be counted back from the fitting. */
+  /**
+   * Every day that is set by hand, or can be counted back from the fitting. A stage begins so many
+   * days before the next as it takes; a visit is due on the day on which it begins, work of the
+   * laboratory on the day on which the next stage begins.
+   */
   private static Map<TreatmentStage, LocalDate> due(StagePlan plan) {
     WorkingDays days = new WorkingDays(plan.everyDay());
     Map<TreatmentStage, LocalDate> out = new EnumMap<>(TreatmentStage.class);
-    Optional<LocalDate> counted = plan.fitting();
+    Optional<LocalDate> next = plan.fitting();
     for (int i = TreatmentStage.DELIVERY.ordinal(); i >= 0; i--) {
       TreatmentStage stage = TreatmentStage.values()[i];
       PlannedStage at = plan.at(stage);
       if (at.leftOut()) {
         continue;
       }
-      Optional<LocalDate> day = at.due().isPresent() ? at.due() : counted;
-      day.ifPresent(d -> out.put(stage, d));
-      Optional<Integer> takes = takes(plan, stage);
-      counted =
-          day.isPresent() && takes.isPresent()
-              ? Optional.of(days.before(day.get(), takes.get()))
-              : Optional.empty();
+      boolean visit = isVisit(stage);
+      Optional<Integer> takes = stage == TreatmentStage.DELIVERY ? Optional.of(0) : at.days();
+      Optional<LocalDate> end = visit || at.due().isEmpty() ? next : at.due();
+      Optional<LocalDate> begin = end.flatMap(d -> takes.map(n -> days.before(d, n)));
+      if (visit && at.due().isPresent()) {
+        begin = at.due();
+      }
+      (visit ? begin : end).ifPresent(d -> out.put(stage, d));
+      next = begin;
     }
     PlannedStage review = plan.at(TreatmentStage.REVIEW);
     if (!review.leftOut()) {
-      Optional<LocalDate> fitting = plan.at(TreatmentStage.DELIVERY).done().or(plan::fitting);
+      PlannedStage delivery = plan.at(TreatmentStage.DELIVERY);
+      Optional<LocalDate> fitted = delivery.done().or(delivery::due).or(plan::fitting);
       review
           .due()
-          .or(() -> fitting.flatMap(f -> review.days().map(n -> days.before(f, -n))))
+          .or(() -> fitted.flatMap(f -> delivery.days().map(n -> days.before(f, -n))))
           .ifPresent(d -> out.put(TreatmentStage.REVIEW, d));
     }
     return out;
   }
 
-  /** The days that a stage takes; the fitting itself takes none unless some were set. */
-  private static Optional<Integer> takes(StagePlan plan, TreatmentStage stage) {
-    return stage == TreatmentStage.DELIVERY
-        ? plan.at(stage).days().or(() -> Optional.of(0))
-        : plan.at(stage).days();
+  private static boolean isVisit(TreatmentStage stage) {
+    return stage.place() == TreatmentStage.Place.CLINIC;
   }
 
-  /** Stages without days after the first that is open and has no date of its own. */
+  /** Stages whose days are wanting because an open stage is counted back over them. */
   private static List<TreatmentStage> unset(StagePlan plan) {
     List<TreatmentStage> out = new ArrayList<>();
-    boolean open = false;
+    boolean waiting = false;
     for (TreatmentStage stage : TreatmentStage.values()) {
       PlannedStage at = plan.at(stage);
-      if (at.leftOut() || stage == TreatmentStage.REVIEW) {
+      if (stage.compareTo(TreatmentStage.DELIVERY) >= 0) {
+        break;
+      }
+      if (at.leftOut()) {
         continue;
       }
-      if (open && takes(plan, stage).isEmpty()) {
+      boolean open = at.done().isEmpty() && at.due().isEmpty();
+      boolean over = isVisit(stage) ? (waiting || open) && at.due().isEmpty() : waiting;
+      if (over && at.days().isEmpty()) {
         out.add(stage);
       }
-      open |= at.done().isEmpty() && at.due().isEmpty();
+      waiting = at.due().isEmpty() && (waiting || open);
     }
     return out;
   }

@@ -222,15 +222,19 @@ class PreparationPlanTest {
 
             Rest seats and clearance
               2  35 distal occlusal: done on 3 November 2026 by A. B.
-                 cut a spoon-shaped seat at least 2.5 mm wide (half the distance between cusps) and as long, 1–1.5 mm deep at the marginal ridge, deepest inside, its floor at less than 90° to the minor connector
+                 cut a spoon-shaped seat at least 2.5 mm wide and as long, 1–1.5 mm deep at the marginal ridge, deepest inside
                  for: rest (no. 1)
-                 caution: Premolar enamel is about 0.5–0.6 mm thick here, and more than half of the seats in the study reached dentine: 1.5 mm usually cannot be had within enamel, 1.0 mm may be.
-                 caution: Check on softened wax that 1 mm of metal finds room; do not gain it from the buccal cusps of lower teeth.
+                 caution A, B, C
 
             Finishing
               3  35: planned
                  round and polish every cut surface, apply fluoride, protect any exposed dentine; check room and path on a study cast before the master impression
                  for: all prepared teeth
+
+            Cautions
+              A  Occlusal seats are rounded triangles, half the distance between cusps wide, without a sharp edge; the floor meets the minor connector at less than 90°.
+              B  Premolar enamel is about 0.5–0.6 mm thick here, and more than half of the seats in the study reached dentine: 1.5 mm usually cannot be had within enamel, 1.0 mm may be.
+              C  Check on softened wax that 1 mm of metal finds room; do not gain it from the buccal cusps of lower teeth.
             """);
     assertThat(plan(Case.blank("x")).toText())
         .isEqualTo("No mouth preparations: the design asks for none.\n");

@@ -100,7 +100,7 @@ class TimetableTest {
 
   /** Calendar: 2 November 2026 is a Monday; five working days before it is Monday 26 October. */
   @Test
-  void a_stage_is_due_before_the_days_of_the_stages_after_it() {
+  void days_are_counted_back_from_the_fitting() {
     Case c = planned(designed(), p -> p.withFitting(Optional.of(FITTING)));
     c =
         days(
@@ -111,8 +111,11 @@ class TimetableTest {
     assertThat(due(c, TreatmentStage.FINISH)).contains(FITTING);
     assertThat(due(c, TreatmentStage.TOOTH_TRY_IN)).contains(LocalDate.of(2026, 10, 26));
     assertThat(due(c, TreatmentStage.SETTING_UP)).contains(LocalDate.of(2026, 10, 26));
-    assertThat(due(c, TreatmentStage.FRAMEWORK_REGISTRATION)).contains(LocalDate.of(2026, 10, 21));
-    assertThat(due(c, TreatmentStage.RIMS_ON_FRAMEWORK)).isEmpty();
+    assertThat(due(c, TreatmentStage.FRAMEWORK_REGISTRATION)).isEmpty();
+    c = days(c, TreatmentStage.FRAMEWORK_REGISTRATION, 1);
+    assertThat(due(c, TreatmentStage.FRAMEWORK_REGISTRATION)).contains(LocalDate.of(2026, 10, 20));
+    assertThat(due(c, TreatmentStage.RIMS_ON_FRAMEWORK)).contains(LocalDate.of(2026, 10, 20));
+    assertThat(due(c, TreatmentStage.FRAMEWORK_TRY_IN)).isEmpty();
   }
 
   /** Calendar: back from Monday 2 November 2026; the 31st and the 1st are the weekend. */
@@ -126,6 +129,7 @@ class TimetableTest {
   })
   void weekends_count_only_when_told_so(boolean everyDay, int count, LocalDate expected) {
     Case c = planned(designed(), p -> p.withFitting(Optional.of(FITTING)).withEveryDay(everyDay));
+    c = days(c, TreatmentStage.TOOTH_TRY_IN, 0);
     assertThat(due(days(c, TreatmentStage.FINISH, count), TreatmentStage.TOOTH_TRY_IN))
         .contains(expected);
   }
@@ -143,7 +147,9 @@ class TimetableTest {
                     TreatmentStage.TOOTH_TRY_IN,
                     p.at(TreatmentStage.TOOTH_TRY_IN).withDue(Optional.of(byHand))));
     assertThat(due(c, TreatmentStage.TOOTH_TRY_IN)).contains(byHand);
-    assertThat(due(c, TreatmentStage.SETTING_UP)).contains(LocalDate.of(2026, 10, 19));
+    assertThat(due(c, TreatmentStage.SETTING_UP)).contains(byHand);
+    c = days(days(c, TreatmentStage.SETTING_UP, 1), TreatmentStage.FRAMEWORK_REGISTRATION, 0);
+    assertThat(due(c, TreatmentStage.FRAMEWORK_REGISTRATION)).contains(LocalDate.of(2026, 10, 19));
   }
 
   @Test
@@ -175,9 +181,15 @@ class TimetableTest {
     }
     c = planned(c, p -> p.withFitting(Optional.of(FITTING)));
     assertThat(of(c).wanting())
-        .contains("Set the days for: teeth set up; tooth try-in; processing and finishing.");
+        .contains(
+            "Set the days for: registration on the framework; teeth set up; tooth try-in; processing"
+                + " and finishing.");
     for (TreatmentStage s :
-        List.of(TreatmentStage.SETTING_UP, TreatmentStage.TOOTH_TRY_IN, TreatmentStage.FINISH)) {
+        List.of(
+            TreatmentStage.FRAMEWORK_REGISTRATION,
+            TreatmentStage.SETTING_UP,
+            TreatmentStage.TOOTH_TRY_IN,
+            TreatmentStage.FINISH)) {
       c = days(c, s, 2);
     }
     assertThat(of(c).wanting()).isEmpty();
@@ -186,7 +198,7 @@ class TimetableTest {
   @Test
   void the_review_is_counted_on_from_the_fitting() {
     Case c = planned(designed(), p -> p.withFitting(Optional.of(FITTING)));
-    assertThat(due(days(c, TreatmentStage.REVIEW, 5), TreatmentStage.REVIEW))
+    assertThat(due(days(c, TreatmentStage.DELIVERY, 5), TreatmentStage.REVIEW))
         .contains(LocalDate.of(2026, 11, 9));
   }
 

@@ -1,81 +1,157 @@
 package saddlewright.prescription.pdf;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Set;
 import saddlewright.casefile.order.PreparationKind;
-import saddlewright.prescription.MouthPreparations;
-import saddlewright.prescription.Preparation;
+import saddlewright.casefile.order.PreparationMark;
+import saddlewright.prescription.Dates;
+import saddlewright.prescription.PreparationPlan;
+import saddlewright.prescription.PreparationWarning;
 import saddlewright.prescription.ToothWords;
 import saddlewright.rules.Sentence;
+import saddlewright.rules.Source;
 
-/** What is done in the mouth before the master impression. */
+/** What is done in the mouth before the master impression: a page for the chairside. */
 final class PreparationSection implements Section {
   private static final double MM = Sheet.MM;
 
   private final Printout printout;
+  private final PreparationPlan plan;
 
   PreparationSection(Printout printout) {
     this.printout = printout;
+    this.plan = PreparationPlan.of(printout.assessment(), printout.notation());
   }
 
   @Override
   public void write(Flow flow) throws IOException {
-    List<Preparation> all = MouthPreparations.of(printout.assessment());
-    flow.heading("Mouth preparations before the master impression");
-    if (all.isEmpty()) {
+    boolean none = plan.entries().isEmpty() && plan.unknown().isEmpty();
+    if (!none) {
+      flow.newPage();
+    }
+    flow.heading("Mouth preparations");
+    if (none) {
       flow.paragraph("The design asks for none.", Flow.BODY, Shade.INK);
       return;
     }
     flow.paragraph(
-        "In clinical order. Sizes are teaching figures; enamel may be thin. What is cut does not"
-            + " grow back: agree it with the patient first.",
+        "In the order in which they are done. What is cut does not grow back: agree it with the"
+            + " patient first, and cut nothing before the design is signed. Each is checked, or"
+            + " declined with the reason, before the master impression.",
         Flow.SMALL,
         Shade.QUIET);
     Table table =
         new Table(
             flow,
             List.of(
-                new Table.Column("Tooth", 6 * MM, 18 * MM, Weight.BOLD),
-                new Table.Column("Surface", 26 * MM, 25 * MM, Weight.REGULAR),
-                new Table.Column("What to do", 52 * MM, 86 * MM, Weight.REGULAR),
-                new Table.Column("For", 140 * MM, 34 * MM, Weight.REGULAR)),
-            true);
+                new Table.Column("No.", 0, 7 * MM, Weight.REGULAR),
+                new Table.Column("Tooth, surface", 8 * MM, 26 * MM, Weight.BOLD),
+                new Table.Column("What to do, and why", 36 * MM, 68 * MM, Weight.REGULAR),
+                Table.Column.toTick("Done", 106 * MM, 9 * MM),
+                Table.Column.toTick("Chkd", 116 * MM, 9 * MM),
+                Table.Column.toTick("Decl.", 126 * MM, 9 * MM),
+                Table.Column.toWriteIn("Date, by, checked by, reason", 137 * MM, 37 * MM)),
+            false);
+    int number = 0;
     for (PreparationKind kind : PreparationKind.values()) {
-      List<Preparation> group = all.stream().filter(p -> p.kind() == kind).toList();
+      List<PreparationPlan.Entry> group = plan.of(kind);
       if (!group.isEmpty()) {
         table.group(kind.title());
       }
-      for (Preparation p : group) {
-        table.row(
-            ToothWords.list(p.teeth(), printout.notation()),
-            p.surface(),
-            Sentence.capital(p.target()),
-            reason(p));
+      for (PreparationPlan.Entry e : group) {
+        row(table, e, ++number);
       }
     }
-    flow.gap(3);
-    flow.paragraph("Sizes after: " + sources(all) + ".", Flow.SMALL, Shade.QUIET);
-  }
-
-  private String reason(Preparation p) {
-    String numbers =
-        p.components().stream()
-            .flatMap(id -> printout.schedule().find(p.arch(), id).stream())
-            .map(l -> "no. " + l.number())
-            .collect(Collectors.joining(", "));
-    return Sentence.capital(p.reason()) + (numbers.isEmpty() ? "" : " (" + numbers + ")");
-  }
-
-  private static String sources(List<Preparation> all) {
-    Map<String, String> words = new LinkedHashMap<>();
-    for (Preparation p : all) {
-      words.put(p.source().citation(), p.source().evidence().words());
+    for (PreparationMark m : plan.unknown()) {
+      table.row(
+          "",
+          m.key(),
+          "Noted for a preparation that is not known here",
+          "",
+          "",
+          "",
+          Sentence.capital(m.state().words()));
     }
-    return words.entrySet().stream()
-        .map(e -> e.getKey() + " (" + e.getValue() + ")")
-        .collect(Collectors.joining("; "));
+    cautions(flow);
+    flow.gap(3);
+    flow.paragraph("Sizes after: " + sources() + ".", Flow.SMALL, Shade.QUIET);
+  }
+
+  private void row(Table table, PreparationPlan.Entry e, int number) throws IOException {
+    String teeth = ToothWords.list(e.teeth(), printout.notation());
+    String where =
+        teeth.isEmpty() ? e.place() : e.surface().isEmpty() ? teeth : teeth + "\n" + e.surface();
+    List<String> why = new ArrayList<>();
+    if (!e.purpose().isBlank()) {
+      why.add("For: " + e.purpose());
+    }
+    if (!e.warnings().isEmpty()) {
+      why.add(plan.signs(e));
+    }
+    String what =
+        Sentence.capital(e.target())
+            + (e.isReworded() ? " (own words)" : "")
+            + (why.isEmpty() ? "" : "\n" + String.join("; ", why));
+    PreparationMark.State state = e.mark().state();
+    table.row(
+        Integer.toString(number),
+        where,
+        what,
+        e.isDone() ? "Yes" : "",
+        state == PreparationMark.State.CHECKED ? "Yes" : "",
+        state == PreparationMark.State.DECLINED ? "Yes" : "",
+        noted(e));
+  }
+
+  /** What has been noted; nothing while a preparation is only planned, so that it is written in. */
+  private String noted(PreparationPlan.Entry e) {
+    List<String> out = new ArrayList<>();
+    if (e.origin() == PreparationPlan.Origin.FORMER) {
+      out.add("No longer asked for by the design");
+    }
+    if (e.mark().state() != PreparationMark.State.PLANNED) {
+      PreparationMark m = e.mark();
+      m.on().ifPresent(day -> out.add(Dates.words(day)));
+      if (!m.by().isBlank()) {
+        out.add("By " + m.by());
+      }
+      if (!m.checkedBy().isBlank()) {
+        out.add("Checked by " + m.checkedBy());
+      }
+      out.addAll(plan.gaps(e));
+    }
+    if (!e.mark().note().isBlank()) {
+      out.add(e.mark().note());
+    }
+    return String.join("\n", out);
+  }
+
+  private void cautions(Flow flow) throws IOException {
+    List<PreparationWarning> all = plan.cautions();
+    if (all.isEmpty()) {
+      return;
+    }
+    flow.subheading("Cautions for these preparations");
+    Table table =
+        new Table(
+            flow,
+            List.of(
+                new Table.Column("Sign", 0, 8 * MM, Weight.BOLD),
+                new Table.Column("Caution, and who says so", 10 * MM, 164 * MM, Weight.REGULAR)),
+            false);
+    for (int i = 0; i < all.size(); i++) {
+      table.row(
+          PreparationPlan.sign(i),
+          all.get(i).sentence() + " [" + Sentence.capital(all.get(i).source().words()) + "]");
+    }
+  }
+
+  private String sources() {
+    Set<String> words = new LinkedHashSet<>();
+    plan.entries().forEach(e -> e.source().map(Source::words).ifPresent(words::add));
+    return String.join("; ", words);
   }
 }

@@ -13,6 +13,7 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.json.CaseCodec;
 import saddlewright.casefile.order.DocumentKind;
 import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.casefile.order.StagePlan;
 
 /**
  * The laboratory prescription of a case as a PDF document: vectors and embedded type, the drawing
@@ -80,6 +81,9 @@ public final class PrescriptionPdf {
     out.add(new MaterialsSection(p));
     out.add(new SurveySection(p));
     out.add(new PreparationSection(p));
+    if (!p.isCoursework() || !p.details().stages().equals(StagePlan.EMPTY)) {
+      out.add(new StageSection(p));
+    }
     if (!p.isCoursework()) {
       out.add(new EnclosureSection(p));
       out.add(new LabelSection(p));

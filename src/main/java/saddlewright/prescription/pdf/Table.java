@@ -140,8 +140,7 @@ final class Table {
     flow.row(cells, Optional.of(top -> toFillIn(top, texts)), this::headAgain);
     flow.gap(BELOW_ROW);
     flow.sheet().beginArtifact();
-    double hairline = written(texts) ? columns.get(0).width() : Flow.MEASURE;
-    flow.sheet().rule(flow.left(), flow.y(), flow.left() + hairline, 0.4, Shade.HAIRLINE);
+    flow.sheet().rule(flow.left(), flow.y(), flow.right(), 0.4, Shade.HAIRLINE);
     flow.sheet().end();
   }
 
