@@ -28,6 +28,7 @@ import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.Regime;
 import saddlewright.dentition.Arch;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.DesignStatement;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.Level;
