@@ -26,6 +26,7 @@ import saddlewright.casefile.json.PatientStore;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Issue;
+import saddlewright.prescription.NamedPatient;
 import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
@@ -124,6 +125,7 @@ final class PrescribeCommand implements Callable<Integer> {
             printed,
             PrintOptions.on(issue ? now.day() : date)
                 .with(paper)
+                .withPatient(NamedPatient.on(c.prescription(), now.patient()))
                 .withSigns(findings ? FindingSign.callouts(printed.report()) : List.of())));
     List<Unprintable> squares = Unprintable.of(printed.subject(), Optional.empty());
     if (!squares.isEmpty()) {

@@ -5,13 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.casefile.json.PatientStore;
 import saddlewright.casefile.order.Item;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.casefile.order.Regime;
 
 /** The prescribe and schedule commands. */
 class PrescribeCommandTest {
@@ -207,6 +213,25 @@ class PrescribeCommandTest {
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).startsWith("p.pdf was not saved: the folder");
     assertThat(file).hasSameBinaryContentAs(CASE);
+  }
+
+  @Test
+  void the_patient_is_named_where_the_regime_asks_for_it_and_nowhere_else() throws Exception {
+    Case c = CaseStore.load(CASE);
+    Path file = folder.resolve("case.json");
+    PatientStore.save(
+        new PatientIdentity(c.reference(), "Ada Probe", Optional.empty(), "R-1"),
+        PatientStore.beside(file));
+    for (Regime regime : List.of(Regime.TEACHING, Regime.UK)) {
+      CaseStore.save(c.with(c.prescription().withRegime(regime)), file);
+      Path pdf = folder.resolve(regime + ".pdf");
+      assertThat(Run.of("prescribe", file, "--out", pdf).code()).isZero();
+      try (var d = Loader.loadPDF(pdf.toFile())) {
+        assertThat(new PDFTextStripper().getText(d).contains("Ada Probe"))
+            .as(regime.name())
+            .isEqualTo(regime == Regime.UK);
+      }
+    }
   }
 
   @Test

@@ -155,7 +155,8 @@ class PreviewTest {
     Image first = picture(1);
     // ISO 216: A4 is 210 mm by 297 mm.
     assertThat(first.getHeight() / first.getWidth()).isCloseTo(297.0 / 210, within(0.01));
-    assertThat(isColoured(first)).isTrue();
+    key(KeyCode.PAGE_DOWN);
+    assertThat(isColoured(picture(2))).as("the design sheet").isTrue();
   }
 
   @Test
@@ -199,8 +200,10 @@ class PreviewTest {
     // ANSI/ASME Y14.1, size A: 8.5 by 11 inches.
     assertThat(letter.getHeight() / letter.getWidth()).isCloseTo(11 / 8.5, within(0.01));
     ComboBox<?> ink = find("pages-ink", ComboBox.class);
+    key(KeyCode.PAGE_DOWN);
+    assertThat(isColoured(picture(2))).isTrue();
     edit(() -> ink.getSelectionModel().select(1));
-    assertThat(isColoured(picture(1))).isFalse();
+    assertThat(isColoured(picture(2))).isFalse();
   }
 
   @Test

@@ -2,14 +2,12 @@ package saddlewright.desktop.preview;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import saddlewright.casefile.Assessment;
-import saddlewright.casefile.order.DocumentKind;
-import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.desktop.Worktable;
 import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Issue;
+import saddlewright.prescription.NamedPatient;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 import saddlewright.prescription.pdf.PrintOptions;
 
@@ -29,16 +27,9 @@ public record DeskDocument(Assessment assessment, PrintOptions options, boolean 
             .with(table.notationProperty().get())
             .with(table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER)
             .with(table.paperProperty().get())
-            .withPatient(patient(table)),
+            .withPatient(
+                NamedPatient.on(table.current().prescription(), table.patientProperty().get())),
         table.markersProperty().get());
-  }
-
-  /** Whom the slip names; nobody on coursework. */
-  private static Optional<PatientIdentity> patient(Worktable table) {
-    return table
-        .patientProperty()
-        .get()
-        .filter(p -> table.current().prescription().kind() == DocumentKind.PRESCRIPTION);
   }
 
   /** The same as it goes out: with the record of its issue, of the day of that. */
