@@ -1,10 +1,8 @@
 package saddlewright.prescription;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
@@ -23,8 +21,6 @@ import saddlewright.casefile.order.Signature;
  * @param on the day
  */
 public record Issue(Assessment now, Optional<PatientIdentity> patient, LocalDate on) {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
-
   /** Longest part of a file name that a reference makes; disks take 255 bytes of a name. */
   private static final int LONGEST_NAME = 60;
 
@@ -57,7 +53,7 @@ public record Issue(Assessment now, Optional<PatientIdentity> patient, LocalDate
         p.signature().filter(s -> s.designHash().equals(Fingerprint.ofDesign(now.subject())));
     return Optional.of(
         valid
-            .map(s -> "Signed by " + s.name() + " on " + DAY.format(s.on()) + ".")
+            .map(s -> "Signed by " + s.name() + " on " + Dates.words(s.on()) + ".")
             .orElse("To be signed by hand on the first page before it is sent."));
   }
 
@@ -88,17 +84,17 @@ public record Issue(Assessment now, Optional<PatientIdentity> patient, LocalDate
   }
 
   /**
-   * The state of a case in words, such as "Revision 2 (draft), replaces revision 1 of 3 Nov 2026 ·
-   * 9f2c 10ab 77d0 41c3".
+   * The state of a case in words, such as "Revision 2 (draft), replaces revision 1 of 3 November
+   * 2026 · 9f2c 10ab 77d0 41c3".
    */
   public static String stateOf(Case c) {
     Revision r = Revision.of(c);
     List<IssuedRevision> out = c.prescription().issued();
     return "Revision "
         + r.number()
-        + (r.issued() ? ", issued " + DAY.format(out.get(out.size() - 1).on()) : " (draft)")
+        + (r.issued() ? ", issued " + Dates.words(out.get(out.size() - 1).on()) : " (draft)")
         + r.replaces()
-            .map(p -> ", replaces revision " + p.number() + " of " + DAY.format(p.on()))
+            .map(p -> ", replaces revision " + p.number() + " of " + Dates.words(p.on()))
             .orElse("")
         + " · "
         + r.hash().replaceAll("(.{4})(?=.)", "$1 ");

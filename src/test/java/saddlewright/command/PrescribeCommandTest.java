@@ -167,7 +167,7 @@ class PrescribeCommandTest {
     assertThat(run.code()).isZero();
     Path pdf = folder.resolve("HTC-0101-revision-1.pdf");
     assertThat(run.out())
-        .startsWith(pdf + ": Revision 1, issued 3 Nov 2026 · ")
+        .startsWith(pdf + ": Revision 1, issued 3 November 2026 · ")
         .contains("Signed by Dr A. Wainfleet");
     assertThat(pdf).exists();
     assertThat(CaseStore.load(file).prescription().issued())

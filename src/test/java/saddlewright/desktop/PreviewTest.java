@@ -351,7 +351,7 @@ class PreviewTest {
     Path pdf = folder.resolve("r1.pdf");
     edit(() -> w.window.prescriptions().issue(pdf, issue(w.table())));
     assertThat(pdf).exists();
-    assertThat(state()).startsWith("Revision 1, issued 3 Nov 2026 · ");
+    assertThat(state()).startsWith("Revision 1, issued 3 November 2026 · ");
     assertThat(w.table().noticeProperty().get().orElseThrow())
         .startsWith("r1.pdf has been written and the case records its issue: save the case.");
     assertThat(CaseDocument.load(pdf))
@@ -359,7 +359,7 @@ class PreviewTest {
         .isEqualTo(w.table().current());
 
     edit(this::rename);
-    assertThat(state()).startsWith("Revision 2 (draft), replaces revision 1 of 3 Nov 2026 · ");
+    assertThat(state()).startsWith("Revision 2 (draft), replaces revision 1 of 3 November 2026 · ");
     edit(() -> w.table().undo());
     assertThat(w.table().undoNameProperty().get()).contains("Issue of revision 1");
     edit(() -> w.table().undo());

@@ -55,7 +55,7 @@ class IssueTest {
               assertThat(r.hash()).isEqualTo(Revision.of(c).hash());
             });
     assertThat(c.prescription().text(Item.DATE_ISSUED)).isEqualTo("2026-11-03");
-    assertThat(Issue.stateOf(c)).startsWith("Revision 1, issued 3 Nov 2026 · ");
+    assertThat(Issue.stateOf(c)).startsWith("Revision 1, issued 3 November 2026 · ");
     assertThat(Issue.fileName(c)).isEqualTo("HTC-0103-revision-1.pdf");
   }
 
@@ -63,11 +63,12 @@ class IssueTest {
   void a_change_makes_a_draft_that_names_what_it_replaces() {
     Case c = changed(issued(ready, FIRST));
     assertThat(Issue.stateOf(c))
-        .startsWith("Revision 2 (draft), replaces revision 1 of 3 Nov 2026 · ");
+        .startsWith("Revision 2 (draft), replaces revision 1 of 3 November 2026 · ");
     Case second = issued(c, LATER);
     assertThat(second.prescription().issued()).hasSize(2);
     assertThat(Issue.stateOf(second))
-        .startsWith("Revision 2, issued 9 Nov 2026, replaces revision 1 of 3 Nov 2026 · ");
+        .startsWith(
+            "Revision 2, issued 9 November 2026, replaces revision 1 of 3 November 2026 · ");
   }
 
   @Test
@@ -91,7 +92,8 @@ class IssueTest {
 
   @Test
   void a_signature_is_told_or_awaited_and_coursework_bears_none() {
-    assertThat(issue(ready, FIRST).signing()).contains("Signed by Dr A. Wainfleet on 19 Oct 2026.");
+    assertThat(issue(ready, FIRST).signing())
+        .contains("Signed by Dr A. Wainfleet on 19 October 2026.");
     Case unsigned = ready.with(ready.prescription().withSignature(Optional.empty()));
     assertThat(issue(unsigned, FIRST).signing())
         .contains("To be signed by hand on the first page before it is sent.");
