@@ -30,12 +30,11 @@ final class Tori {
         || (torus == Torus.PALATAL) != (form.arch() == Arch.UPPER)) {
       return Optional.empty();
     }
-    return Optional.of(
-        switch (torus) {
-          case PALATAL -> palatal(form);
-          case MANDIBULAR_RIGHT -> mandibular(form, Tooth.T45, Tooth.T44, Tooth.T43);
-          case MANDIBULAR_LEFT -> mandibular(form, Tooth.T35, Tooth.T34, Tooth.T33);
-        });
+    return switch (torus) {
+      case PALATAL -> Optional.of(palatal(form));
+      case MANDIBULAR_RIGHT -> mandibular(form, Tooth.T45, Tooth.T44, Tooth.T43);
+      case MANDIBULAR_LEFT -> mandibular(form, Tooth.T35, Tooth.T34, Tooth.T33);
+    };
   }
 
   private static Outline palatal(ArchForm form) {
@@ -54,8 +53,11 @@ final class Tori {
     return Outline.smooth(knots);
   }
 
-  /** Two or three knobs of bone in a row beside the canine and premolars. */
-  private static Outline mandibular(ArchForm form, Tooth... beside) {
+  /**
+   * Two or three knobs of bone in a row beside the canine and premolars; none where all of their
+   * places have closed.
+   */
+  private static Optional<Outline> mandibular(ArchForm form, Tooth... beside) {
     List<Region> knobs = new ArrayList<>();
     for (int i = 0; i < beside.length; i++) {
       PlacedTooth t = form.tooth(beside[i]);
@@ -72,6 +74,6 @@ final class Tori {
       Point a = knobs.get(i).innerPoint();
       knobs.add(Region.band(Path.of(a, knobs.get(i - 1).innerPoint()), MANDIBULAR_KNOB[0]));
     }
-    return Region.union(knobs).filleted(1.2).outlines().get(0);
+    return Region.union(knobs).filleted(1.2).outlines().stream().findFirst();
   }
 }
