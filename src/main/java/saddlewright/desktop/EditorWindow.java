@@ -181,6 +181,7 @@ public final class EditorWindow {
     prescription.visibleProperty().bind(prescribing);
     VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);
+    drawing.visibleProperty().bind(prescribing.not());
     StackPane middle = new StackPane(drawing, prescription);
     right.setOrientation(Orientation.VERTICAL);
     FindingsPane pane = new FindingsPane(table);
@@ -335,7 +336,10 @@ public final class EditorWindow {
   }
 
   private void escape(KeyEvent e) {
-    if (e.getCode() == KeyCode.ESCAPE && table.openProperty().get()) {
+    // Under the form the sheet must not take keys that nobody sees it take.
+    if (e.getCode() == KeyCode.ESCAPE
+        && table.openProperty().get()
+        && table.stepProperty().get() != Step.PRESCRIPTION) {
       sheet.requestFocus();
     }
   }

@@ -142,8 +142,11 @@ final class Menus extends MenuBar {
     ObservableBooleanValue closed = Bindings.not(table.openProperty());
     var nothing =
         Bindings.createBooleanBinding(
-            () -> table.selected().flatMap(table::component).isEmpty(),
+            () ->
+                table.selected().flatMap(table::component).isEmpty()
+                    || table.stepProperty().get() == Step.PRESCRIPTION,
             table.selectionProperty(),
+            table.stepProperty(),
             table.currentProperty());
     return menu(
         "menu.edit",

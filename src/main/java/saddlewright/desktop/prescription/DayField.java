@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import saddlewright.desktop.Words;
+import saddlewright.prescription.Dates;
 
 /** A day that may be left empty: typed as 2026-12-01 or in words, or picked from a calendar. */
 final class DayField extends VBox {
@@ -70,7 +71,7 @@ final class DayField extends VBox {
   }
 
   private void describe() {
-    text.setTooltip(day.map(d -> new Tooltip(DayWords.full(d))).orElse(null));
+    text.setTooltip(day.map(d -> new Tooltip(Dates.withWeekday(d))).orElse(null));
   }
 
   private void typed() {

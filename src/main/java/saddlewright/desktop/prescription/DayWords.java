@@ -16,8 +16,6 @@ import java.util.Optional;
 final class DayWords {
   private static final List<DateTimeFormatter> READ =
       List.of(DateTimeFormatter.ISO_LOCAL_DATE, pattern("d MMMM uuuu"), pattern("d MMM uuuu"));
-  private static final DateTimeFormatter LETTER =
-      DateTimeFormatter.ofPattern("EEEE, d MMMM uuuu", Locale.UK);
 
   private DayWords() {}
 
@@ -40,10 +38,5 @@ final class DayWords {
       }
     }
     return Optional.empty();
-  }
-
-  /** Such as Tuesday, 1 December 2026. */
-  static String full(LocalDate day) {
-    return LETTER.format(day);
   }
 }

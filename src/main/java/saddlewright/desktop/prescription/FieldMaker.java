@@ -2,21 +2,21 @@ package saddlewright.desktop.prescription;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.Item;
-import saddlewright.chart.ArchChart;
-import saddlewright.chart.ToothStatus;
+import saddlewright.casefile.order.PreparationMark;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
-import saddlewright.dentition.Tooth;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.KeepUntil;
-import saddlewright.prescription.MouthPreparations;
-import saddlewright.prescription.Preparation;
+import saddlewright.prescription.PreparationPlan;
 import saddlewright.prescription.Revision;
+import saddlewright.prescription.ToothStates;
 import saddlewright.prescription.ToothWords;
 import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
@@ -52,7 +52,7 @@ final class FieldMaker {
       case "component-schedule" -> new ScheduleBlock(table);
       case "stage-requested" -> new StageRequestedBlock(table);
       case "stage-plan" -> new StagePlanBlock(table);
-      case "preparations" -> new FactBlock(f, this::design, this::preparations);
+      case "preparations" -> new FactBlock(f, this::designAndNotes, this::preparations);
       case "enclosed" -> new EnclosuresBlock(table);
       case "disinfected" -> new DisinfectionsBlock(table);
       case "signature" -> new SignatureBlock(table);
@@ -89,6 +89,10 @@ final class FieldMaker {
     return List.of(c.upperChart(), c.lowerChart(), c.upperDesign(), c.lowerDesign(), notation());
   }
 
+  private Object designAndNotes() {
+    return List.of(design(), table.current().prescription().preparations());
+  }
+
   private String revision() {
     Revision r = Revision.of(table.current());
     String now =
@@ -101,7 +105,7 @@ final class FieldMaker {
                     + Words.of(
                         "fact.revision.replaces",
                         old.number(),
-                        DayWords.full(old.on()),
+                        Dates.withWeekday(old.on()),
                         old.hash()))
         .orElse(now);
   }
@@ -125,25 +129,13 @@ final class FieldMaker {
   private String teeth() {
     List<String> out = new ArrayList<>();
     for (Arch arch : Arch.values()) {
-      ArchChart chart = table.current().chart(arch);
-      List<String> parts = new ArrayList<>();
-      for (ToothStatus s : ToothStatus.values()) {
-        if (s == ToothStatus.STANDING) {
-          continue;
-        }
-        List<Tooth> those =
-            Tooth.in(arch).stream().filter(t -> chart.tooth(t).status() == s).toList();
-        if (!those.isEmpty()) {
-          parts.add(
-              Words.of(s).toLowerCase(java.util.Locale.ROOT)
-                  + " "
-                  + ToothWords.list(those, notation()));
-        }
-      }
       out.add(
           Words.of("subject.arch." + arch.code())
-              + ": "
-              + (parts.isEmpty() ? Words.of("fact.teeth.all") : String.join("; ", parts))
+              + ". "
+              + ToothStates.of(table.current().chart(arch), notation()).lines().stream()
+                  .filter(l -> !l.teeth().equals("none"))
+                  .map(l -> l.state() + ": " + l.teeth())
+                  .collect(Collectors.joining("; "))
               + ".");
     }
     return String.join("\n", out);
@@ -154,10 +146,18 @@ final class FieldMaker {
   }
 
   private String preparations() {
-    List<Preparation> all = MouthPreparations.of(table.assessment());
-    return all.isEmpty()
-        ? Words.of("fact.preparations.none")
-        : Words.of("fact.preparations", all.size());
+    PreparationPlan plan = PreparationPlan.of(table.assessment(), notation());
+    if (plan.entries().isEmpty()) {
+      return Words.of("fact.preparations.none");
+    }
+    List<String> parts = new ArrayList<>();
+    for (PreparationMark.State s : PreparationMark.State.values()) {
+      long n = plan.entries().stream().filter(e -> e.mark().state() == s).count();
+      if (n > 0) {
+        parts.add(n + " " + s.words());
+      }
+    }
+    return Words.of("fact.preparations", plan.entries().size(), String.join(", ", parts));
   }
 
   private String keeping() {

@@ -14,6 +14,7 @@ import saddlewright.casefile.order.Signature;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.prescription.Completeness;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.FormField;
 
 /**
@@ -179,7 +180,7 @@ final class SignatureBlock extends FieldBlock {
         s.registration().isBlank()
             ? s.name()
             : Words.of("signature.who", s.name(), s.registration());
-    String said = Words.of("signature.said." + s.manner(), who, DayWords.full(s.on()));
+    String said = Words.of("signature.said." + s.manner(), who, Dates.withWeekday(s.on()));
     return holds ? said : Words.of("signature.void", said);
   }
 }

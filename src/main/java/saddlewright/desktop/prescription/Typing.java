@@ -26,6 +26,10 @@ final class Typing {
   }
 
   void writeCase(Case next) {
+    if (next.equals(table.current())) {
+      // A control that shows what stands in the case has not been typed in.
+      return;
+    }
     // By identity: after an undo, or an edit made elsewhere, a new edit begins.
     if (written.filter(w -> w == table.current()).isPresent()) {
       table.extend(next);
