@@ -1,6 +1,5 @@
 package saddlewright.interchange;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -72,7 +71,7 @@ final class Resource {
 
   /** Adds to a list, which is made when it is not there. */
   Resource add(String name, ObjectNode value) {
-    ((ArrayNode) node.withArray("/" + name)).add(value);
+    node.withArray("/" + name).add(value);
     return this;
   }
 
