@@ -135,7 +135,7 @@ final class FieldMaker {
               + ToothStates.of(table.current().chart(arch), notation()).lines().stream()
                   .filter(l -> !l.teeth().equals("none"))
                   .map(l -> l.state() + ": " + l.teeth())
-                  .collect(Collectors.joining("; "))
+                  .collect(Collectors.joining(". "))
               + ".");
     }
     return String.join("\n", out);

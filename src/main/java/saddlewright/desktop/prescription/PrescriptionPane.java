@@ -10,14 +10,13 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 import saddlewright.desktop.MyDetails;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.prescription.FormField;
 
-/** The step of the prescription: its leaves, and the ways out of the window. */
+/** The step of the prescription: the form with its sections, and the ways out of the window. */
 public final class PrescriptionPane extends BorderPane {
   /** What is done with the document as a whole. */
   public interface Actions {
@@ -34,13 +33,10 @@ public final class PrescriptionPane extends BorderPane {
   /** Below this breadth the index would take the room that the fields need. */
   private static final double ROOM_FOR_INDEX = 760;
 
-  private static final String FORM = "form";
-
   private final Worktable table;
   private final FormPage form;
   private final SectionIndex index;
   private final GapTrail trail;
-  private final Leaves leaves = new Leaves();
   private final Label title = new Label(Words.of("prescription.title"));
   private final Button save = new Button(Words.of("prescription.save"));
 
@@ -51,11 +47,9 @@ public final class PrescriptionPane extends BorderPane {
     getStyleClass().add("prescription");
     form = new FormPage(table, mine);
     index = new SectionIndex(form);
-    BorderPane indexed = new BorderPane(form);
-    indexed.setLeft(index);
-    leaves.add(FORM, indexed);
     setTop(head(actions));
-    setCenter(leaves);
+    setCenter(form);
+    setLeft(index);
     widthProperty().addListener(o -> fit());
     fit();
     InvalidationListener update = o -> refreshWhereSeen();
@@ -76,7 +70,7 @@ public final class PrescriptionPane extends BorderPane {
     refreshWhereSeen();
   }
 
-  private VBox head(Actions actions) {
+  private HBox head(Actions actions) {
     title.getStyleClass().add("page-title");
     title.setMinWidth(USE_PREF_SIZE);
     Region gap = new Region();
@@ -95,9 +89,8 @@ public final class PrescriptionPane extends BorderPane {
     preview.setMinWidth(USE_PREF_SIZE);
     HBox row = new HBox(10, title, index.menu(), gap, issue, save, preview);
     row.setAlignment(Pos.CENTER_LEFT);
-    VBox head = new VBox(8, row, leaves.choice());
-    head.getStyleClass().add("prescription-head");
-    return head;
+    row.getStyleClass().add("prescription-head");
+    return row;
   }
 
   private void fit() {
@@ -130,7 +123,6 @@ public final class PrescriptionPane extends BorderPane {
 
   private void go(FormField field) {
     table.soughtProperty().set(Optional.empty());
-    leaves.show(FORM);
     form.go(field);
     trail.at(field);
   }
