@@ -11,6 +11,7 @@ import saddlewright.casefile.CaseFileException;
 import saddlewright.desktop.preview.DeskDocument;
 import saddlewright.desktop.preview.IssueDialog;
 import saddlewright.prescription.Issue;
+import saddlewright.prescription.pdf.Unprintable;
 
 /**
  * Writes the prescription of the case on the desk as PDF: as it stands, or as a revision that goes
@@ -65,7 +66,8 @@ final class PrescriptionFiles {
                   .set(
                       Optional.of(
                           Words.of("notice.issued", AtomicFile.nameOf(written))
-                              + issue.signing().map(s -> " " + s).orElse("")));
+                              + issue.signing().map(s -> " " + s).orElse("")
+                              + squares(recorded)));
             });
   }
 
@@ -91,6 +93,16 @@ final class PrescriptionFiles {
   private void tell(Path written) {
     table
         .noticeProperty()
-        .set(Optional.of(Words.of("notice.exported", AtomicFile.nameOf(written))));
+        .set(
+            Optional.of(
+                Words.of("notice.exported", AtomicFile.nameOf(written))
+                    + squares(table.current())));
+  }
+
+  /** What stands as squares on the paper, to follow what else is said of it. */
+  private String squares(Case printed) {
+    String said =
+        Unprintable.sentence(Unprintable.of(printed, DeskDocument.of(table).options().patient()));
+    return said.isEmpty() ? "" : " " + said;
   }
 }

@@ -198,6 +198,37 @@ class CaseOnTheDeskTest {
   }
 
   @Test
+  void letters_that_cannot_be_printed_are_named_beside_the_meter_and_after_writing()
+      throws Exception {
+    w.press("welcome-new");
+    OnStage.run(
+        () -> {
+          w.table().stepProperty().set(Step.PRESCRIPTION);
+          return null;
+        });
+    w.settle();
+    assertThat(w.find("squares", Labeled.class).isVisible()).isFalse();
+    Case c = w.table().current();
+    String said =
+        "This character cannot be printed and stands as a square: 山 U+5C71 in Title."
+            + " Write it in by hand.";
+    OnStage.run(
+        () -> {
+          w.table().apply("title", c.withIdentity(c.reference(), "山", c.story()));
+          return null;
+        });
+    w.settle();
+    assertThat(w.find("squares", Labeled.class).getText()).isEqualTo(said);
+    OnStage.run(
+        () -> {
+          w.window.prescriptions().write(folder.resolve("p.pdf"));
+          return null;
+        });
+    assertThat(w.find("notice-text", Labeled.class).getText())
+        .isEqualTo("p.pdf has been written. " + said);
+  }
+
+  @Test
   void a_finding_selects_its_subjects_and_a_remedy_is_one_edit() throws Exception {
     w.press("welcome-new");
     w.press("show-LOWER");

@@ -22,6 +22,7 @@ import saddlewright.prescription.AuditedVariable;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.Completeness.Gap;
 import saddlewright.prescription.Level;
+import saddlewright.prescription.pdf.Unprintable;
 
 /** How far the form is filled in, and what is missing: each gap leads to its field. */
 public final class CompletenessPane extends VBox {
@@ -29,6 +30,7 @@ public final class CompletenessPane extends VBox {
   private final Meter must = new Meter("must");
   private final Meter should = new Meter("should");
   private final Label audited = FieldBlock.small("hint-line");
+  private final Label squares = FieldBlock.small("hint-line");
   private final VBox list = new VBox(2);
   private final Button next = new Button(Words.of("gaps.next"));
   private final Map<Gap, Hyperlink> links = new HashMap<>();
@@ -43,13 +45,15 @@ public final class CompletenessPane extends VBox {
     next.setId("next-gap");
     next.setOnAction(e -> trail.onwards());
     audited.setId("audited");
+    squares.setId("squares");
+    squares.managedProperty().bind(squares.visibleProperty());
     list.getStyleClass().add("gaps");
     list.setId("gaps");
     ScrollPane scroll = new ScrollPane(list);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(title, must, should, audited, new FlowPane(8, 6, next), scroll);
+    getChildren().addAll(title, must, should, audited, squares, new FlowPane(8, 6, next), scroll);
     table.assessmentProperty().addListener(o -> refreshWhereSeen());
     table.patientProperty().addListener(o -> refreshWhereSeen());
     table.stepProperty().addListener(o -> refreshWhereSeen());
@@ -67,6 +71,9 @@ public final class CompletenessPane extends VBox {
     must.show(now.filled(Level.MUST), now.asked(Level.MUST));
     should.show(now.filled(Level.SHOULD), now.asked(Level.SHOULD));
     audited.setText(audit());
+    squares.setText(
+        Unprintable.sentence(Unprintable.of(table.current(), table.patientProperty().get())));
+    squares.setVisible(!squares.getText().isEmpty());
     List<Gap> gaps = GapTrail.gaps(now);
     int musts = now.gaps(Level.MUST).size();
     next.setDisable(gaps.isEmpty());
