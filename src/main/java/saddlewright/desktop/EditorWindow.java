@@ -45,6 +45,7 @@ public final class EditorWindow {
   private final Remembered remembered;
   private final CaseFiles files;
   private final PrescriptionFiles prescriptions;
+  private final Printing printing;
   private final MyDetails mine;
   private final GapTrail gaps = new GapTrail(table);
   private final SheetPane sheet = new SheetPane(table, tools);
@@ -66,6 +67,8 @@ public final class EditorWindow {
     this.remembered = new Remembered(settings);
     this.mine = new MyDetails(settings);
     this.files = new CaseFiles(table, remembered);
+    this.printing = new Printing(remembered);
+    printing.follow(table);
     this.prescriptions = new PrescriptionFiles(table, files);
     files.setWindow(stage);
     root.getStyleClass().add("editor");
@@ -248,7 +251,7 @@ public final class EditorWindow {
   private void showPages(boolean shown) {
     if (shown) {
       if (preview.isEmpty()) {
-        preview = Optional.of(new PreviewWindow(table, files, prescriptions, stage));
+        preview = Optional.of(new PreviewWindow(table, files, prescriptions, printing, stage));
       }
       preview.get().show();
     } else {

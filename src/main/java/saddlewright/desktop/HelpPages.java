@@ -14,8 +14,8 @@ final class HelpPages {
   private static final List<String> SHORTCUTS =
       List.of(
           "click", "again", "right", "wheel", "drag", "tab", "enter", "escape", "delete", "arrows",
-          "finding", "gap", "answer", "day", "waive", "steps", "undo", "save", "pdf", "copy",
-          "numbers", "views");
+          "finding", "gap", "answer", "day", "waive", "steps", "undo", "save", "pdf", "pages",
+          "issue", "copy", "numbers", "views");
 
   private final Window owner;
 

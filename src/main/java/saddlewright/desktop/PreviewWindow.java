@@ -23,10 +23,16 @@ final class PreviewWindow {
   private final Stage stage = new Stage();
   private final PreviewPane pane;
 
-  PreviewWindow(Worktable table, CaseFiles files, PrescriptionFiles prescriptions, Stage editor) {
+  PreviewWindow(
+      Worktable table,
+      CaseFiles files,
+      PrescriptionFiles prescriptions,
+      Printing printing,
+      Stage editor) {
     pane =
         new PreviewPane(
             table,
+            printing,
             new PreviewPane.Actions() {
               @Override
               public void save() {

@@ -75,8 +75,13 @@ final class Remembered {
 
   /** Width, height and whether maximised, of the window when it was closed last. */
   Properties window() {
+    return properties("window.properties");
+  }
+
+  /** What is kept in a file; empty where there is none, or none that can be read. */
+  Properties properties(String name) {
     Properties p = new Properties();
-    try (var in = Files.newBufferedReader(folder.resolve("window.properties"))) {
+    try (var in = Files.newBufferedReader(folder.resolve(name))) {
       p.load(in);
     } catch (IOException | IllegalArgumentException e) {
       p.clear();
@@ -96,7 +101,8 @@ final class Remembered {
             + "\n");
   }
 
-  private void write(String name, String text) {
+  /** Keeps a text in a file of its own. */
+  void write(String name, String text) {
     try {
       Files.createDirectories(folder);
       Files.write(folder.resolve(name), text.getBytes(StandardCharsets.UTF_8));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,6 +18,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
@@ -35,6 +37,7 @@ import saddlewright.desktop.preview.PreviewPane;
 import saddlewright.prescription.Issue;
 import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Margins;
+import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PaperPrinter;
 import saddlewright.prescription.pdf.Printer;
 
@@ -400,5 +403,37 @@ class PreviewTest {
         });
     assertThat(w.table().stepProperty().get()).isEqualTo(Step.PRESCRIPTION);
     assertThat(w.table().current().prescription().issued()).isEmpty();
+  }
+
+  @Test
+  void a_screen_that_tells_a_wrong_size_can_be_measured_and_is_remembered() throws Exception {
+    ComboBox<?> zoom = find("pages-zoom", ComboBox.class);
+    edit(() -> zoom.getSelectionModel().select(4));
+    OnStage.run(
+        () -> {
+          ((javafx.scene.control.Hyperlink) pane().getScene().lookup("#pages-measure")).fire();
+          return null;
+        });
+    Slider slider = (Slider) inDialog("screen-slider");
+    Button take = (Button) inDialog("screen-take");
+    edit(
+        () -> {
+          slider.setValue(5);
+          take.fire();
+        });
+    Node page = find("page-1", Node.class);
+    assertThat(OnStage.run(() -> page.getLayoutBounds().getWidth()))
+        .isCloseTo(210 * 5, within(1.0));
+    assertThat(Files.readString(folder.resolve("settings/printing.properties")))
+        .containsPattern("screen\\.\\d+x\\d+@\\d+=5\\.0");
+  }
+
+  @Test
+  void the_paper_is_remembered() throws Exception {
+    ComboBox<?> paper = find("pages-paper", ComboBox.class);
+    edit(() -> paper.getSelectionModel().select(1));
+    try (OnStage again = OnStage.open(folder.resolve("settings"))) {
+      assertThat(again.table().paperProperty().get()).isEqualTo(Paper.LETTER);
+    }
   }
 }

@@ -15,8 +15,10 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import saddlewright.desktop.Words;
 import saddlewright.prescription.Completeness;
+import saddlewright.prescription.Dates;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.Issue;
+import saddlewright.prescription.Revision;
 
 /**
  * The box in which it is said which revision goes out, what it lacks and who has signed it, before
@@ -49,7 +51,7 @@ public final class IssueDialog extends Dialog<ButtonType> {
     VBox box = new VBox(10);
     box.setId("issue-form");
     box.setPrefWidth(WIDTH);
-    Label state = words(Issue.stateOf(what.recorded().subject()));
+    Label state = words(headline(what));
     state.setId("issue-state");
     state.getStyleClass().add("form-heading");
     box.getChildren().add(state);
@@ -68,13 +70,26 @@ public final class IssueDialog extends Dialog<ButtonType> {
     getDialogPane().getButtonTypes().add(issue);
     if (!gaps.isEmpty()) {
       getDialogPane().getButtonTypes().add(first);
+    }
+    getDialogPane().getButtonTypes().add(cancel);
+    if (!gaps.isEmpty()) {
       // What is missing is the likelier thing to see to.
       ((Button) getDialogPane().lookupButton(issue)).setDefaultButton(false);
       ((Button) getDialogPane().lookupButton(first)).setDefaultButton(true);
       getDialogPane().lookupButton(first).setId("issue-first");
+      setOnShown(e -> getDialogPane().lookupButton(first).requestFocus());
     }
-    getDialogPane().getButtonTypes().add(cancel);
     getDialogPane().lookupButton(issue).setId("issue-now");
+  }
+
+  /** Which revision goes out when, and what it replaces. */
+  private static String headline(Issue what) {
+    Revision r = Revision.of(what.recorded().subject());
+    String out = Words.of("issue.goes-out", r.number(), Dates.words(what.day()));
+    return r.replaces()
+            .map(p -> Words.of("issue.replaces", out, p.number(), Dates.words(p.on())))
+            .orElse(out)
+        + ".";
   }
 
   private Node list() {

@@ -12,6 +12,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.Separator;
 import javafx.scene.control.TextField;
@@ -51,9 +52,9 @@ public final class PreviewPane extends BorderPane {
   // Held here, since what it is bound to holds it weakly.
   private final ObjectProperty<Boolean> mono;
   private final Backstage backstage = new Backstage();
-  private final ScreenScale screen = new ScreenScale();
-  private final PageStack stack = new PageStack(screen);
-  private final Thumbnails thumbnails = new Thumbnails(stack);
+  private final ScreenScale screen;
+  private final PageStack stack;
+  private final Thumbnails thumbnails;
   private final Label trouble = new Label();
   private final Label pageOf = new Label();
   private final TextField pageNumber = new TextField();
@@ -65,7 +66,10 @@ public final class PreviewPane extends BorderPane {
   private boolean due;
   private int taken;
 
-  public PreviewPane(Worktable table, Actions actions) {
+  public PreviewPane(Worktable table, MeasuredScreens screens, Actions actions) {
+    this.screen = new ScreenScale(screens);
+    this.stack = new PageStack(screen);
+    this.thumbnails = new Thumbnails(stack);
     this.table = table;
     this.actions = actions;
     this.mono = table.blackAndWhiteProperty().asObject();
@@ -141,7 +145,14 @@ public final class PreviewPane extends BorderPane {
         };
     table.currentProperty().addListener(update);
     update.invalidated(table.currentProperty());
-    HBox strip = new HBox(16, kind, state);
+    Hyperlink measure = new Hyperlink(Words.of("pages.measure-screen"));
+    measure.setId("pages-measure");
+    measure.setMinWidth(USE_PREF_SIZE);
+    measure.setOnAction(e -> new ScreenDialog(getScene().getWindow(), screen).show());
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox strip = new HBox(16, kind, state, gap, measure);
+    strip.setAlignment(Pos.CENTER_LEFT);
     strip.getStyleClass().add("status-strip");
     return strip;
   }

@@ -17,12 +17,17 @@ final class ScreenScale {
   private static final double USUAL_DPI = 96;
 
   private final List<Runnable> listeners = new ArrayList<>();
-  private Optional<Double> measured = Optional.empty();
+  private final MeasuredScreens measured;
+  private String screen = "";
   private double told = USUAL_DPI / MM_PER_INCH;
+
+  ScreenScale(MeasuredScreens measured) {
+    this.measured = measured;
+  }
 
   /** Pixels of the window in a millimetre. */
   double pixelsPerMm() {
-    return measured.orElse(told);
+    return measured.pixelsPerMm(screen).orElse(told);
   }
 
   void addListener(Runnable listener) {
@@ -34,22 +39,24 @@ final class ScreenScale {
     List<Screen> under =
         Screen.getScreensForRectangle(
             window.getX() + window.getWidth() / 2, window.getY() + window.getHeight() / 2, 1, 1);
-    Screen screen = under.isEmpty() ? Screen.getPrimary() : under.get(0);
-    double dpi = screen.getDpi() / screen.getOutputScaleX();
-    double now = (dpi >= 50 && dpi <= 400 ? dpi : USUAL_DPI) / MM_PER_INCH;
-    if (now != told) {
-      told = now;
-      tell();
+    Screen now = under.isEmpty() ? Screen.getPrimary() : under.get(0);
+    String name =
+        Math.round(now.getBounds().getWidth() * now.getOutputScaleX())
+            + "x"
+            + Math.round(now.getBounds().getHeight() * now.getOutputScaleY())
+            + "@"
+            + Math.round(now.getDpi());
+    if (!name.equals(screen)) {
+      screen = name;
+      double dpi = now.getDpi() / now.getOutputScaleX();
+      told = (dpi >= 50 && dpi <= 400 ? dpi : USUAL_DPI) / MM_PER_INCH;
+      listeners.forEach(Runnable::run);
     }
   }
 
   /** Takes what a user has measured, in pixels a millimetre; empty to believe the screen again. */
   void measure(Optional<Double> pixelsPerMm) {
-    measured = pixelsPerMm;
-    tell();
-  }
-
-  private void tell() {
+    measured.note(screen, pixelsPerMm);
     listeners.forEach(Runnable::run);
   }
 }
