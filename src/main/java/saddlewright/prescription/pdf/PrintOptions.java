@@ -19,6 +19,7 @@ import saddlewright.drawing.Palette;
  * @param signs what is marked on the drawing, such as {@link
  *     saddlewright.prescription.FindingSign#callouts}
  * @param patient whose case it is, for a slip of its own; empty when nobody is to be named
+ * @param letterhead the practice's own picture at the head of the first page
  */
 public record PrintOptions(
     LocalDate date,
@@ -26,12 +27,14 @@ public record PrintOptions(
     Palette palette,
     Paper paper,
     List<Callout> signs,
-    Optional<PatientIdentity> patient) {
+    Optional<PatientIdentity> patient,
+    Optional<Letterhead> letterhead) {
   public PrintOptions {
     Objects.requireNonNull(date);
     Objects.requireNonNull(notation);
     Objects.requireNonNull(palette);
     Objects.requireNonNull(paper);
+    Objects.requireNonNull(letterhead);
     signs = List.copyOf(signs);
     patient = patient.filter(p -> !p.isEmpty());
   }
@@ -39,30 +42,34 @@ public record PrintOptions(
   /** In colour on A4, teeth numbered by ISO 3950, nothing marked on the drawing, nobody named. */
   public static PrintOptions on(LocalDate date) {
     return new PrintOptions(
-        date, Notation.FDI, Palette.PAPER, Paper.A4, List.of(), Optional.empty());
+        date, Notation.FDI, Palette.PAPER, Paper.A4, List.of(), Optional.empty(), Optional.empty());
   }
 
   public PrintOptions with(LocalDate other) {
-    return new PrintOptions(other, notation, palette, paper, signs, patient);
+    return new PrintOptions(other, notation, palette, paper, signs, patient, letterhead);
   }
 
   public PrintOptions with(Notation other) {
-    return new PrintOptions(date, other, palette, paper, signs, patient);
+    return new PrintOptions(date, other, palette, paper, signs, patient, letterhead);
   }
 
   public PrintOptions with(Palette other) {
-    return new PrintOptions(date, notation, other, paper, signs, patient);
+    return new PrintOptions(date, notation, other, paper, signs, patient, letterhead);
   }
 
   public PrintOptions with(Paper other) {
-    return new PrintOptions(date, notation, palette, other, signs, patient);
+    return new PrintOptions(date, notation, palette, other, signs, patient, letterhead);
   }
 
   public PrintOptions withSigns(List<Callout> other) {
-    return new PrintOptions(date, notation, palette, paper, other, patient);
+    return new PrintOptions(date, notation, palette, paper, other, patient, letterhead);
   }
 
   public PrintOptions withPatient(Optional<PatientIdentity> other) {
-    return new PrintOptions(date, notation, palette, paper, signs, other);
+    return new PrintOptions(date, notation, palette, paper, signs, other, letterhead);
+  }
+
+  public PrintOptions withLetterhead(Optional<Letterhead> other) {
+    return new PrintOptions(date, notation, palette, paper, signs, patient, other);
   }
 }

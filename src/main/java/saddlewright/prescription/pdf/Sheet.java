@@ -1,5 +1,6 @@
 package saddlewright.prescription.pdf;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -7,6 +8,8 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
 /** One page being filled; points from its top left corner, y downwards. */
@@ -14,6 +17,7 @@ final class Sheet implements AutoCloseable {
   /** Points in a millimetre. */
   static final double MM = 72 / 25.4;
 
+  private final PDDocument document;
   private final PDPage page;
   private final PDPageContentStream content;
   private final TypeFace face;
@@ -21,6 +25,7 @@ final class Sheet implements AutoCloseable {
   private final double height;
 
   Sheet(PDDocument document, PDRectangle size, TypeFace face, Tags tags) throws IOException {
+    this.document = document;
     this.page = new PDPage(size);
     this.face = face;
     this.tags = tags;
@@ -131,6 +136,12 @@ final class Sheet implements AutoCloseable {
     fill(shade);
     content.addRect(round(x), round(height - y - h), round(w), round(h));
     content.fill();
+  }
+
+  /** A picture with its top left corner at a place. */
+  void picture(BufferedImage picture, double x, double y, double w, double h) throws IOException {
+    PDImageXObject image = LosslessFactory.createFromImage(document, picture);
+    content.drawImage(image, round(x), round(height - y - h), round(w), round(h));
   }
 
   private void fill(Shade shade) throws IOException {

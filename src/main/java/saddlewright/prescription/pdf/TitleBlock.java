@@ -2,6 +2,7 @@ package saddlewright.prescription.pdf;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import saddlewright.casefile.order.IssuedRevision;
 import saddlewright.prescription.Dates;
 import saddlewright.prescription.Revision;
@@ -26,6 +27,7 @@ final class TitleBlock implements Section {
     double width = Flow.MEASURE - STATE - GUTTER;
     Fields state = Fields.of(state());
     int page = flow.sheets().size();
+    letterhead(flow);
     line(flow, "H1", width, printout.kind().title(), Weight.BOLD, TITLE);
     flow.gap(4);
     if (printout.isCoursework()) {
@@ -64,6 +66,25 @@ final class TitleBlock implements Section {
     flow.sheet().rule(flow.left(), flow.y(), flow.right(), 1.4, Shade.INK);
     flow.sheet().end();
     flow.gap(7);
+  }
+
+  private void letterhead(Flow flow) throws IOException {
+    Optional<Letterhead> letterhead = printout.options().letterhead();
+    if (letterhead.isEmpty() || printout.isCoursework()) {
+      return;
+    }
+    Letterhead l = letterhead.get();
+    String words = "Letterhead of the practice";
+    flow.sheet()
+        .begin(
+            flow.tags()
+                .figure(
+                    flow.tags().document(),
+                    words,
+                    flow.sheet().area(flow.left(), flow.y(), l.width(), l.height())));
+    flow.sheet().picture(l.picture(), flow.left(), flow.y(), l.width(), l.height());
+    flow.sheet().end();
+    flow.gap(l.height() + 8);
   }
 
   private static void line(
