@@ -17,7 +17,6 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
-import saddlewright.casefile.json.PatientStore;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.interchange.FhirBundle;
 import saddlewright.prescription.pdf.CaseDocument;
@@ -77,18 +76,6 @@ final class ExportCommand implements Callable<Integer> {
       return Optional.empty();
     }
     OutFile.refuse(out, patient, "the patient file", spec.commandLine());
-    PatientIdentity identity = PatientStore.load(patient);
-    if (!identity.reference().equals(c.reference())) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--patient "
-              + patient
-              + " belongs to case "
-              + identity.reference()
-              + ", not to "
-              + c.reference()
-              + "; name the file of this patient");
-    }
-    return Optional.of(identity);
+    return Optional.of(PatientFile.load(patient, c, spec.commandLine()));
   }
 }

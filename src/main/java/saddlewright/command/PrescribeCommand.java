@@ -23,11 +23,13 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.casefile.json.PatientStore;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Issue;
 import saddlewright.prescription.NamedPatient;
 import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.Letterhead;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 import saddlewright.prescription.pdf.PrintOptions;
@@ -86,6 +88,20 @@ final class PrescribeCommand implements Callable<Integer> {
   }
 
   @Option(
+      names = "--letterhead",
+      paramLabel = "PICTURE",
+      description = "PNG or JPEG file of the practice's letterhead, for the head of page one.")
+  private Optional<Path> letterhead = Optional.empty();
+
+  @Option(
+      names = "--patient",
+      paramLabel = "FILE",
+      description =
+          "File with the patient's identity, for a slip of its own (default: NAME.patient.json"
+              + " beside the case, when there is one).")
+  private Optional<Path> patient = Optional.empty();
+
+  @Option(
       names = "--issue",
       description =
           "Issue it: the case records the revision, with the day and a hash of its content."
@@ -110,7 +126,15 @@ final class PrescribeCommand implements Callable<Integer> {
     if (incomplete && !issue) {
       throw new ParameterException(spec.commandLine(), "--incomplete goes with --issue");
     }
-    Issue now = new Issue(Assessment.of(c), PatientStore.findBeside(file), date);
+    Path beside = PatientStore.beside(file);
+    Optional<Path> named = patient.or(() -> Optional.of(beside).filter(Files::exists));
+    Optional<PatientIdentity> who =
+        named.isPresent()
+            ? Optional.of(PatientFile.load(named.get(), c, spec.commandLine()))
+            : Optional.empty();
+    Optional<Letterhead> picture =
+        letterhead.isPresent() ? Optional.of(Letterhead.of(letterhead.get())) : Optional.empty();
+    Issue now = new Issue(Assessment.of(c), who, date);
     List<Completeness.Gap> gaps = issue ? now.gaps() : List.of();
     if (!gaps.isEmpty() && !incomplete) {
       refuse(gaps);
@@ -126,8 +150,10 @@ final class PrescribeCommand implements Callable<Integer> {
             PrintOptions.on(issue ? now.day() : date)
                 .with(paper)
                 .withPatient(NamedPatient.on(c.prescription(), now.patient()))
+                .withLetterhead(picture)
                 .withSigns(findings ? FindingSign.callouts(printed.report()) : List.of())));
-    List<Unprintable> squares = Unprintable.of(printed.subject(), Optional.empty());
+    List<Unprintable> squares = Unprintable.of(
+            printed.subject(), NamedPatient.on(c.prescription(), who));
     if (!squares.isEmpty()) {
       spec.commandLine().getErr().println(target + ": " + Unprintable.sentence(squares));
     }

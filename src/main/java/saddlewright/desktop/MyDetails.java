@@ -3,11 +3,13 @@ package saddlewright.desktop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.CaseFileException;
@@ -30,10 +32,12 @@ public final class MyDetails {
           Item.LABORATORY_REGISTRATION,
           Item.LABORATORY_ATTENTION);
 
+  private static final String LETTERHEAD = "letterhead";
   private static final String FILE = "my-details.properties";
 
   private final Path file;
   private Map<Item, String> known = Map.of();
+  private Optional<Path> letterhead;
 
   MyDetails(Path folder) {
     this.file = folder.resolve(FILE);
@@ -44,11 +48,23 @@ public final class MyDetails {
       // Nothing kept yet, or not readable: one writes it once more.
       p.clear();
     }
+    letterhead =
+        Optional.of(p.getProperty(LETTERHEAD, "").strip())
+            .filter(t -> !t.isEmpty())
+            .flatMap(MyDetails::path);
     keep(
         ITEMS.stream()
             .filter(i -> !p.getProperty(i.key(), "").isBlank())
             .collect(
                 java.util.stream.Collectors.toMap(i -> i, i -> p.getProperty(i.key()).strip())));
+  }
+
+  private static Optional<Path> path(String text) {
+    try {
+      return Optional.of(Path.of(text));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 
   private void keep(Map<Item, String> texts) {
@@ -75,9 +91,30 @@ public final class MyDetails {
    */
   public void remember(Map<Item, String> texts) throws CaseFileException {
     keep(texts);
+    write();
+  }
+
+  /** The picture at the head of prescriptions; empty when there is none. */
+  public Optional<Path> letterhead() {
+    return letterhead;
+  }
+
+  /**
+   * Keeps a picture for the head of prescriptions, or none.
+   *
+   * @throws CaseFileException when that cannot be written; it then holds until the window is closed
+   */
+  public void rememberLetterhead(Optional<Path> picture) throws CaseFileException {
+    letterhead = picture.map(Path::toAbsolutePath);
+    write();
+  }
+
+  private void write() throws CaseFileException {
     StringBuilder out = new StringBuilder();
     known.forEach(
         (item, text) -> out.append(item.key()).append('=').append(escaped(text)).append('\n'));
+    letterhead.ifPresent(
+        l -> out.append(LETTERHEAD).append('=').append(escaped(l.toString())).append('\n'));
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
     } catch (IOException e) {

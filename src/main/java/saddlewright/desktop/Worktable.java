@@ -31,6 +31,7 @@ import saddlewright.design.Subject;
 import saddlewright.desktop.history.History;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
+import saddlewright.prescription.pdf.Letterhead;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.rules.Finding;
 import saddlewright.rules.Profile;
@@ -88,6 +89,8 @@ public final class Worktable {
   private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
   private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
+  private final ObjectProperty<Optional<Letterhead>> letterhead =
+      new SimpleObjectProperty<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<PatientIdentity>> patient =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Optional<FormField>> sought =
@@ -216,6 +219,11 @@ public final class Worktable {
     completeness = Optional.empty();
     patient.set(Optional.of(identity).filter(p -> !p.isEmpty()));
     refresh();
+  }
+
+  /** The practice's picture at the head of what is printed; it is no part of the case. */
+  public ObjectProperty<Optional<Letterhead>> letterheadProperty() {
+    return letterhead;
   }
 
   /** Whose case it was when it was saved or laid on the desk. */

@@ -1,5 +1,7 @@
 package saddlewright.desktop.prescription;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -7,6 +9,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.Item;
@@ -14,6 +17,7 @@ import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.desktop.MyDetails;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.prescription.pdf.Letterhead;
 
 /** Fills in who the prescriber and the laboratory are, and keeps them for the next case. */
 final class MyDetailsBar extends VBox {
@@ -21,6 +25,8 @@ final class MyDetailsBar extends VBox {
   private final MyDetails mine;
   private final Button fill = new Button(Words.of("mine.fill"));
   private final Button keep = new Button(Words.of("mine.keep"));
+  private final Button picture = new Button(Words.of("mine.letterhead"));
+  private final Button bare = new Button(Words.of("mine.no-letterhead"));
   private final Label said = FieldBlock.small("hint-line");
 
   MyDetailsBar(Worktable table, MyDetails mine) {
@@ -32,8 +38,14 @@ final class MyDetailsBar extends VBox {
     keep.setId("mine-keep");
     keep.setOnAction(e -> keep());
     said.setId("mine-said");
-    getChildren().addAll(new FlowPane(8, 6, fill, keep), said);
+    picture.setId("mine-letterhead");
+    picture.setOnAction(e -> choose());
+    bare.setId("mine-no-letterhead");
+    bare.setOnAction(e -> take(Optional.empty()));
+    getChildren().addAll(new FlowPane(8, 6, fill, keep, picture, bare), said);
     say("");
+    mine.letterhead().ifPresent(this::show);
+    bare.setDisable(mine.letterhead().isEmpty());
   }
 
   void refresh() {
@@ -77,6 +89,46 @@ final class MyDetailsBar extends VBox {
       say(e.sentences());
     }
     refresh();
+  }
+
+  private void choose() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(Words.of("mine.letterhead-title"));
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter("PNG, JPEG", "*.png", "*.jpg", "*.jpeg"));
+    Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
+        .map(File::toPath)
+        .ifPresent(f -> take(Optional.of(f)));
+  }
+
+  /** Puts a picture at the head of prescriptions, or none, now and in future. */
+  void take(Optional<Path> file) {
+    if (file.isPresent() && !show(file.get())) {
+      return;
+    }
+    if (file.isEmpty()) {
+      table.letterheadProperty().set(Optional.empty());
+      say("");
+    }
+    bare.setDisable(file.isEmpty());
+    try {
+      mine.rememberLetterhead(file);
+    } catch (CaseFileException e) {
+      say(e.sentences());
+    }
+  }
+
+  /** Whether the picture can be printed; when it cannot, it is said why. */
+  private boolean show(Path file) {
+    try {
+      table.letterheadProperty().set(Optional.of(Letterhead.of(file)));
+      say(Words.of("mine.letterhead-taken", file.getFileName()));
+      return true;
+    } catch (CaseFileException e) {
+      say(e.sentences());
+      return false;
+    }
   }
 
   private void say(String sentence) {

@@ -28,7 +28,8 @@ public record DeskDocument(Assessment assessment, PrintOptions options, boolean 
             .with(table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER)
             .with(table.paperProperty().get())
             .withPatient(
-                NamedPatient.on(table.current().prescription(), table.patientProperty().get())),
+                NamedPatient.on(table.current().prescription(), table.patientProperty().get()))
+            .withLetterhead(table.letterheadProperty().get()),
         table.markersProperty().get());
   }
 
