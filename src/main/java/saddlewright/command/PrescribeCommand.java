@@ -152,8 +152,8 @@ final class PrescribeCommand implements Callable<Integer> {
                 .withPatient(NamedPatient.on(c.prescription(), now.patient()))
                 .withLetterhead(picture)
                 .withSigns(findings ? FindingSign.callouts(printed.report()) : List.of())));
-    List<Unprintable> squares = Unprintable.of(
-            printed.subject(), NamedPatient.on(c.prescription(), who));
+    List<Unprintable> squares =
+        Unprintable.of(printed.subject(), NamedPatient.on(c.prescription(), who));
     if (!squares.isEmpty()) {
       spec.commandLine().getErr().println(target + ": " + Unprintable.sentence(squares));
     }
