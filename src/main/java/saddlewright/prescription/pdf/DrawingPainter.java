@@ -38,7 +38,10 @@ final class DrawingPainter {
   private final double top;
   private final Map<Double, PDExtendedGraphicsState> opacities = new HashMap<>();
 
-  private DrawingPainter(Palette palette, Sheet sheet, double left, double top) {
+  private final double finest;
+
+  private DrawingPainter(Palette palette, Sheet sheet, double left, double top, double finest) {
+    this.finest = finest;
     this.palette = palette;
     this.sheet = sheet;
     this.out = sheet.content();
@@ -54,7 +57,18 @@ final class DrawingPainter {
    */
   static void paint(Drawing drawing, Palette palette, Sheet sheet, double left, double top)
       throws IOException {
-    DrawingPainter p = new DrawingPainter(palette, sheet, left, top);
+    paint(drawing, palette, sheet, left, top, FINEST);
+  }
+
+  /**
+   * The same for a drawing that nobody measures on.
+   *
+   * @param finest curves are given to so many millimetres
+   */
+  static void paint(
+      Drawing drawing, Palette palette, Sheet sheet, double left, double top, double finest)
+      throws IOException {
+    DrawingPainter p = new DrawingPainter(palette, sheet, left, top, finest);
     p.out.saveGraphicsState();
     p.out.setLineJoinStyle(1);
     for (Mark m : drawing.marks()) {
@@ -173,7 +187,7 @@ final class DrawingPainter {
   }
 
   private void trace(List<Point> path) throws IOException {
-    List<Point> points = Thinning.of(path, FINEST);
+    List<Point> points = Thinning.of(path, finest);
     out.moveTo(x(points.get(0)), y(points.get(0)));
     for (int i = 1; i < points.size(); i++) {
       out.lineTo(x(points.get(i)), y(points.get(i)));

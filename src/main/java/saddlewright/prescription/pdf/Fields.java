@@ -126,7 +126,7 @@ final class Fields {
   }
 
   private static double labelWidth(double width) {
-    return Math.min(40 * Sheet.MM, width * 0.33);
+    return Math.min(40 * Sheet.MM, width * 0.31);
   }
 
   private static double valueWidth(double width) {

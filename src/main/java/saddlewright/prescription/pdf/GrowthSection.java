@@ -21,6 +21,10 @@ import saddlewright.prescription.Schedule;
  */
 final class GrowthSection implements Section {
   private static final double SCALE = 0.5;
+
+  /** In millimetres: small drawings need fewer points. */
+  private static final double FINEST = 0.03;
+
   private static final int IN_A_ROW = 3;
   private static final double GUTTER = 6 * Sheet.MM;
   private static final double CAPTION = 34;
@@ -119,7 +123,8 @@ final class GrowthSection implements Section {
         printout.options().palette(),
         flow.sheet(),
         left - extent.minX() * Sheet.MM,
-        top - extent.minY() * Sheet.MM);
+        top - extent.minY() * Sheet.MM,
+        FINEST);
     flow.sheet().end();
     flow.sheet().begin(flow.tags().under(flow.tags().document(), "Caption"));
     double y = top + height + 11;
