@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.Item;
-import saddlewright.casefile.order.PreparationMark;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.desktop.Step;
@@ -14,7 +13,6 @@ import saddlewright.desktop.Worktable;
 import saddlewright.prescription.Dates;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.KeepUntil;
-import saddlewright.prescription.PreparationPlan;
 import saddlewright.prescription.Revision;
 import saddlewright.prescription.ToothStates;
 import saddlewright.prescription.ToothWords;
@@ -25,10 +23,12 @@ import saddlewright.rules.Severity;
 final class FieldMaker {
   private final Worktable table;
   private final PatientShown patient;
+  private final LastDays last;
 
-  FieldMaker(Worktable table, PatientShown patient) {
+  FieldMaker(Worktable table, PatientShown patient, LastDays last) {
     this.table = table;
     this.patient = patient;
+    this.last = last;
   }
 
   FieldBlock block(FormField f) {
@@ -51,8 +51,8 @@ final class FieldMaker {
               f, () -> f, this::drawing, Words.of("fact.to-design"), () -> to(Step.SADDLES));
       case "component-schedule" -> new ScheduleBlock(table);
       case "stage-requested" -> new StageRequestedBlock(table);
-      case "stage-plan" -> new StagePlanBlock(table);
-      case "preparations" -> new FactBlock(f, this::designAndNotes, this::preparations);
+      case "stage-plan" -> new StagePlanBlock(table, last);
+      case "preparations" -> new PreparationsBlock(table);
       case "enclosed" -> new EnclosuresBlock(table);
       case "disinfected" -> new DisinfectionsBlock(table);
       case "signature" -> new SignatureBlock(table);
@@ -87,10 +87,6 @@ final class FieldMaker {
   private Object design() {
     Case c = table.current();
     return List.of(c.upperChart(), c.lowerChart(), c.upperDesign(), c.lowerDesign(), notation());
-  }
-
-  private Object designAndNotes() {
-    return List.of(design(), table.current().prescription().preparations());
   }
 
   private String revision() {
@@ -143,21 +139,6 @@ final class FieldMaker {
 
   private String drawing() {
     return Words.of("fact.drawing");
-  }
-
-  private String preparations() {
-    PreparationPlan plan = PreparationPlan.of(table.assessment(), notation());
-    if (plan.entries().isEmpty()) {
-      return Words.of("fact.preparations.none");
-    }
-    List<String> parts = new ArrayList<>();
-    for (PreparationMark.State s : PreparationMark.State.values()) {
-      long n = plan.entries().stream().filter(e -> e.mark().state() == s).count();
-      if (n > 0) {
-        parts.add(n + " " + s.words());
-      }
-    }
-    return Words.of("fact.preparations", plan.entries().size(), String.join(", ", parts));
   }
 
   private String keeping() {

@@ -46,7 +46,9 @@ final class FormPage extends ScrollPane {
     setFitToWidth(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
     where.setId("patient-where");
-    FieldMaker maker = new FieldMaker(table, patient);
+    FieldMaker maker =
+        new FieldMaker(
+            table, patient, new LastDays(details.file().resolveSibling("stage-days.properties")));
     for (FormField f : FormField.ALL) {
       blocks.put(f.key(), maker.block(f));
     }
