@@ -174,6 +174,8 @@ class PrescribeCommandTest {
         .singleElement()
         .satisfies(r -> assertThat(r.on()).isEqualTo(LocalDate.of(2026, 11, 3)));
 
+    assertThat(words(pdf)).contains("Revision 1").doesNotContain("draft");
+
     byte[] first = Files.readAllBytes(pdf);
     byte[] recorded = Files.readAllBytes(file);
     Run again = Run.of("prescribe", file, "--out", folder, "--issue", "--date", "2026-11-20");
@@ -226,11 +228,7 @@ class PrescribeCommandTest {
       CaseStore.save(c.with(c.prescription().withRegime(regime)), file);
       Path pdf = folder.resolve(regime + ".pdf");
       assertThat(Run.of("prescribe", file, "--out", pdf).code()).isZero();
-      try (var d = Loader.loadPDF(pdf.toFile())) {
-        assertThat(new PDFTextStripper().getText(d).contains("Ada Probe"))
-            .as(regime.name())
-            .isEqualTo(regime == Regime.UK);
-      }
+      assertThat(words(pdf).contains("Ada Probe")).as(regime.name()).isEqualTo(regime == Regime.UK);
     }
   }
 
@@ -238,7 +236,8 @@ class PrescribeCommandTest {
   void a_draft_leaves_the_case_as_it_is() throws Exception {
     Path file = Files.copy(CASE, folder.resolve("case.json"));
     assertThat(Run.of("prescribe", file, "--out", folder)).isEqualTo(new Run(0, "", ""));
-    assertThat(folder.resolve("HTC-0101-revision-1-draft.pdf")).exists();
+    assertThat(words(folder.resolve("HTC-0101-revision-1-draft.pdf")))
+        .contains("Revision 1, draft");
     assertThat(file).hasSameBinaryContentAs(CASE);
   }
 
@@ -250,5 +249,11 @@ class PrescribeCommandTest {
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).contains("p.pdf is a document", "save the case");
     assertThat(folder.resolve("q.pdf")).doesNotExist();
+  }
+
+  private static String words(Path pdf) throws Exception {
+    try (var d = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(d);
+    }
   }
 }
