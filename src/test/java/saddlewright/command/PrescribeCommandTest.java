@@ -174,7 +174,9 @@ class PrescribeCommandTest {
         .singleElement()
         .satisfies(r -> assertThat(r.on()).isEqualTo(LocalDate.of(2026, 11, 3)));
 
-    assertThat(words(pdf)).contains("Revision 1").doesNotContain("draft");
+    assertThat(words(pdf))
+        .contains("Revision 1")
+        .doesNotContain("draft, not issued", "Revision 1, draft");
 
     byte[] first = Files.readAllBytes(pdf);
     byte[] recorded = Files.readAllBytes(file);
