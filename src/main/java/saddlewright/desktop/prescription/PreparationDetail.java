@@ -58,9 +58,9 @@ final class PreparationDetail extends VBox {
     on = new DayField("preparation-on", Words.of("preparation.on"), d -> change(m -> m.withOn(d)));
     by = text("by", 11, t -> m -> m.withBy(t));
     checkedBy = text("checked-by", 11, t -> m -> m.withCheckedBy(t));
-    words = text("words", 40, t -> m -> m.withTarget(t));
+    words = text("words", 20, t -> m -> m.withTarget(t));
     words.setPromptText(Words.of("preparation.words.prompt"));
-    remark = text("note", 40, t -> m -> m.withNote(t));
+    remark = text("note", 20, t -> m -> m.withNote(t));
     remark.setPromptText(Words.of("preparation.note.prompt"));
     back.setId("preparation-back");
     back.setMinWidth(USE_PREF_SIZE);
@@ -95,7 +95,9 @@ final class PreparationDetail extends VBox {
 
   private static void grow(HBox box, RowText field) {
     field.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(box.getChildren().get(0), Priority.ALWAYS);
+    Captioned captioned = (Captioned) box.getChildren().get(0);
+    captioned.setMinWidth(120);
+    HBox.setHgrow(captioned, Priority.ALWAYS);
   }
 
   private static FlowPane row() {

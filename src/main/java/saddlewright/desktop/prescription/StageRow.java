@@ -30,9 +30,9 @@ final class StageRow extends VBox {
       List.of(Timetable.State.OVERDUE, Timetable.State.CLOSED, Timetable.State.NEXT);
   private static final PseudoClass WAITS = PseudoClass.getPseudoClass("waits");
 
-  private final TreatmentStage stage;
+  private final String where;
   private final Label state = new Label();
-  private final Label due = new Label();
+  private final Label when = FieldBlock.small("stage-when");
   private final RowText days;
   private final DayField done;
   private final DayField byHand;
@@ -54,22 +54,18 @@ final class StageRow extends VBox {
       Consumer<UnaryOperator<PlannedStage>> change,
       Runnable left,
       Runnable doneToday) {
-    this.stage = stage;
+    this.where = Words.of("stage.place." + stage.place());
     String id = "stage-" + stage;
     getStyleClass().add("stage-row");
     setId(id);
     Label title = FieldBlock.small("stage-title");
     title.setText(stage.title());
-    Label place = new Label(Words.of("stage.place." + stage.place()));
-    place.getStyleClass().add("caption");
-    HBox when = new HBox(8, place, due);
     VBox name = new VBox(title, when);
     name.setMinWidth(120);
     name.setPrefWidth(170);
     HBox.setHgrow(name, Priority.ALWAYS);
     state.getStyleClass().add("stage-state");
     width(state, 62);
-    due.getStyleClass().add("stage-due");
     days =
         new RowText(
                 id + "-days",
@@ -137,6 +133,7 @@ final class StageRow extends VBox {
     fields.setAlignment(Pos.BOTTOM_LEFT);
     HBox line = new HBox(8, state, name, fields);
     line.setAlignment(Pos.CENTER_LEFT);
+    line.setFillHeight(false);
     extras.getStyleClass().add("list-row");
     extras
         .getChildren()
@@ -177,14 +174,15 @@ final class StageRow extends VBox {
     for (Timetable.State s : MARKED) {
       state.pseudoClassStateChanged(PseudoClass.getPseudoClass(s.words()), s == r.state());
     }
-    due.setText(
+    String due =
         r.due()
             .map(
                 d ->
                     p.time()
                         .map(t -> Words.of("stage.due.time", Dates.brief(d), t))
                         .orElse(Words.of("stage.due", Dates.brief(d))))
-            .orElse(r.isActive() && !r.isDone() ? Words.of("stage.due.none") : ""));
+            .orElse(r.isActive() && !r.isDone() ? Words.of("stage.due.none") : "");
+    when.setText(due.isEmpty() ? where : Words.of("stage.when", where, due));
     days.show(p.days().map(n -> Integer.toString(n)).orElse(""));
     done.show(p.done());
     byHand.show(p.due());
