@@ -269,7 +269,7 @@ public record Timetable(
             .orElse("no day set for the fitting"));
     out.append(plan.everyDay() ? "; every day counts.\n\n" : "; Monday to Friday count.\n\n");
     int width = rows.stream().mapToInt(r -> r.stage().title().length()).max().orElse(0);
-    String form = "%-9s %-" + width + "s  %-10s %4s  %-16s  %s";
+    String form = "%-9s %-" + width + "s  %-10s %4s  %-21s  %s";
     out.append(line(form, "", "Stage", "Where", "Days", "Due", "Done"));
     for (Row r : rows) {
       PlannedStage p = r.planned();

@@ -99,9 +99,9 @@ class PreparationsAndStagesTest {
             """
             Stages as on 5 October 2026; no day set for the fitting; Monday to Friday count.
 
-                      Stage                                              Where      Days  Due               Done
-            next      Primary impressions                                clinic        –  Mon 5 Oct 2026    –
-            open      Special trays and rims                             laboratory    –  –                 –
+                      Stage                                              Where      Days  Due                    Done
+            next      Primary impressions                                clinic        –  Mon 5 Oct 2026         –
+            open      Special trays and rims                             laboratory    –  –                      –
             """)
         .contains("closed: The design is not signed. Have it signed.")
         .endsWith("\nSet the day of the fitting, from which the others are counted back.\n");

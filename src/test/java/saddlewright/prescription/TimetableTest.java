@@ -2,6 +2,7 @@ package saddlewright.prescription;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.json.CaseStore;
 import saddlewright.casefile.json.Fingerprint;
+import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PlannedStage;
 import saddlewright.casefile.order.PreparationMark;
 import saddlewright.casefile.order.Signature;
@@ -381,28 +384,39 @@ class TimetableTest {
             """
             Stages as on 1 October 2026; fitting on Monday 2 November 2026; Monday to Friday count.
 
-                      Stage                                              Where      Days  Due               Done
-            done      Primary impressions                                clinic        –  –                 Mon 7 Sept 2026
-            next      Special trays and rims                             laboratory    –  –                 –
-            open      Jaw registration                                   clinic        –  –                 –
-            open      Mounting, survey and design; the design is signed  clinic        –  –                 –
-            open      Design agreed with the patient                     clinic        –  –                 –
-            open      Mouth preparations                                 clinic        –  –                 –
+                      Stage                                              Where      Days  Due                    Done
+            done      Primary impressions                                clinic        –  –                      Mon 7 Sept 2026
+            next      Special trays and rims                             laboratory    –  –                      –
+            open      Jaw registration                                   clinic        –  –                      –
+            open      Mounting, survey and design; the design is signed  clinic        –  –                      –
+            open      Design agreed with the patient                     clinic        –  –                      –
+            open      Mouth preparations                                 clinic        –  –                      –
                       note: The patient's agreement to the design is not noted.
-            waits     Master impressions                                 clinic        –  –                 –
+            waits     Master impressions                                 clinic        –  –                      –
                       closed: 2 preparations are not checked: 35 distal occlusal, finishing. Check each, or decline it with the reason.
-            waits     Framework made                                     laboratory    –  –                 –
+            waits     Framework made                                     laboratory    –  –                      –
                       closed: 2 preparations are not checked: 35 distal occlusal, finishing. Check each, or decline it with the reason.
-            open      Framework try-in                                   clinic        –  –                 –
-            open      Rims on the framework                              laboratory    –  –                 –
-            open      Registration on the framework                      clinic        –  –                 –
-            open      Teeth set up                                       laboratory    –  Mon 26 Oct 2026   –
-            open      Tooth try-in                                       clinic        0  Mon 26 Oct 2026   –
-            open      Processing and finishing                           laboratory    5  Mon 2 Nov 2026    –
-            open      Fitting                                            clinic        –  Mon 2 Nov 2026    –
-            open      Review                                             clinic        –  –                 –
+            open      Framework try-in                                   clinic        –  –                      –
+            open      Rims on the framework                              laboratory    –  –                      –
+            open      Registration on the framework                      clinic        –  –                      –
+            open      Teeth set up                                       laboratory    –  Mon 26 Oct 2026        –
+            open      Tooth try-in                                       clinic        0  Mon 26 Oct 2026        –
+            open      Processing and finishing                           laboratory    5  Mon 2 Nov 2026         –
+            open      Fitting                                            clinic        –  Mon 2 Nov 2026         –
+            open      Review                                             clinic        –  –                      –
 
             Set the days for: jaw registration; mounting, survey and design; design agreed with the patient; mouth preparations; master impressions; framework made; framework try-in; rims on the framework; registration on the framework; teeth set up.
             """);
+  }
+
+  /** The plan of a demo case agrees with the day that its form asks for. */
+  @Test
+  void the_framework_of_a_demo_case_is_due_when_its_form_asks_for_it() throws Exception {
+    Case c = CaseStore.load(Path.of("demo-cases/01-lower-class-1-rpi.json"));
+    Timetable t = Timetable.of(Assessment.of(c), Notation.FDI, LocalDate.of(2026, 11, 2));
+    assertThat(c.prescription().text(Item.DATE_REQUIRED)).startsWith("2026-11-23");
+    assertThat(t.at(TreatmentStage.FRAMEWORK).due()).contains(LocalDate.of(2026, 11, 23));
+    assertThat(t.at(TreatmentStage.FRAMEWORK).state()).isEqualTo(Timetable.State.NEXT);
+    assertThat(t.remarks()).isEmpty();
   }
 }
