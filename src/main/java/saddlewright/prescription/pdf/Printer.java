@@ -102,9 +102,11 @@ public final class Printer {
     double top = area.getY(MediaPrintableArea.MM);
     double right = sheet.width() - left - area.getWidth(MediaPrintableArea.MM);
     double bottom = sheet.height() - top - area.getHeight(MediaPrintableArea.MM);
-    // A page that lies across the sheet is turned a quarter to the left.
+    // A page that lies across the sheet has its left edge at the foot of the sheet, as Java turns
+    // it
+    // (java.awt.print.PageFormat.LANDSCAPE).
     boolean across = page.width() > page.height() && sheet.width() <= sheet.height();
-    return across ? new Margins(top, right, bottom, left) : new Margins(left, top, right, bottom);
+    return across ? new Margins(bottom, left, top, right) : new Margins(left, top, right, bottom);
   }
 
   PrintService service() {

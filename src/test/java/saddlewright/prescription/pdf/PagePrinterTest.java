@@ -209,6 +209,39 @@ class PagePrinterTest {
   }
 
   @Test
+  void a_page_that_lies_across_the_sheet_is_compared_with_the_edges_where_it_comes_to_lie()
+      throws Exception {
+    // A bar 5 mm from the left edge of a page that is broader than high.
+    ByteArrayOutputStream document = new ByteArrayOutputStream();
+    try (PDDocument d = new PDDocument()) {
+      PDPage page = new PDPage(new PDRectangle((float) (297 * MM), (float) (210 * MM)));
+      d.addPage(page);
+      try (PDPageContentStream c = new PDPageContentStream(d, page)) {
+        c.addRect((float) (5 * MM), (float) (100 * MM), 20, 3);
+        c.fill();
+      }
+      d.save(document);
+    }
+    List<Rectangle2D> filled = printed(document.toByteArray(), pages(0, 0)).filled(0);
+    assertThat(filled)
+        .as("the bar lies 5 mm above the foot of the sheet")
+        .anySatisfy(
+            r -> {
+              assertThat(r.getHeight()).isCloseTo(20, within(0.1));
+              assertThat(r.getMinY()).isCloseTo(5 * MM, within(0.3));
+            });
+    Printer broadFoot =
+        PaperPrinter.taking(
+            new ByteArrayOutputStream(),
+            Optional.of(new Margins(4, 4, 4, 12)),
+            MediaSizeName.ISO_A4);
+    assertThat(fit(broadFoot, document.toByteArray(), pages(0, 0)).sentences())
+        .singleElement()
+        .asString()
+        .contains("12.0 mm blank at the left edge", "7.0 mm would be cut off");
+  }
+
+  @Test
   void a_printer_that_does_not_tell_its_margins_is_not_trusted() {
     Printer printer =
         PaperPrinter.taking(new ByteArrayOutputStream(), Optional.empty(), MediaSizeName.ISO_A4);
