@@ -1,5 +1,6 @@
 package saddlewright.prescription;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,9 @@ import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.StagePlan;
+import saddlewright.casefile.order.TreatmentStage;
 import saddlewright.dentition.Arch;
+import saddlewright.dentition.Notation;
 import saddlewright.design.ArchDesign;
 import saddlewright.design.UnknownComponent;
 import saddlewright.rules.Severity;
@@ -123,6 +126,8 @@ public record Completeness(List<Line> lines) {
                 details.stages().requested().isEmpty(),
                 "It is not said which stage is asked for now.");
         case "stage-plan" -> stages();
+        case "date-required" -> dateRequired(field);
+        case "preparations" -> preparations();
         case "enclosed" ->
             details.enclosures().isEmpty() ? answer(field, Item.ENCLOSED) : List.of();
         case "disinfected" ->
@@ -192,6 +197,43 @@ public record Completeness(List<Line> lines) {
           plan.fitting().isPresent()
               || plan.stages().values().stream().anyMatch(s -> s.due().isPresent());
       return when(!dated, "No stage has a date: set the day of the fitting.");
+    }
+
+    /** One date must not be said in two ways. */
+    private List<String> dateRequired(FormField field) {
+      Optional<LocalDate> written = Dates.leading(details.text(Item.DATE_REQUIRED));
+      Optional<LocalDate> counted =
+          details
+              .stages()
+              .requested()
+              .flatMap(s -> Optional.ofNullable(Timetable.due(details.stages()).get(s)));
+      if (written.isPresent() && counted.isPresent() && !written.equals(counted)) {
+        return List.of(
+            "The date required is "
+                + Dates.words(written.get())
+                + ", but the stage plan comes to "
+                + Dates.words(counted.get())
+                + " for the stage requested.");
+      }
+      return answer(field, Item.DATE_REQUIRED);
+    }
+
+    /** A framework is ordered on a cast that shows every preparation, done or declined. */
+    private List<String> preparations() {
+      boolean ordered =
+          details
+              .stages()
+              .requested()
+              .filter(s -> s.compareTo(TreatmentStage.FRAMEWORK) >= 0)
+              .isPresent();
+      if (!ordered) {
+        return List.of();
+      }
+      int open = PreparationPlan.of(assessment, Notation.FDI).unsettled().size();
+      return when(
+          open > 0,
+          (open == 1 ? "One mouth preparation is" : open + " mouth preparations are")
+              + " neither checked nor declined with a reason.");
     }
 
     private List<String> signature() {

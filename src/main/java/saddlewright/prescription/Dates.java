@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,6 +29,16 @@ public final class Dates {
   /** The text with the ISO dates in it as a letter writes them; anything else as it is. */
   public static String words(String text) {
     return ISO.matcher(text.strip()).replaceAll(m -> Matcher.quoteReplacement(dayOr(m.group())));
+  }
+
+  /** The day that a text begins with, written as year-month-day. */
+  public static Optional<LocalDate> leading(String text) {
+    Matcher m = ISO.matcher(text.strip());
+    try {
+      return m.lookingAt() ? Optional.of(LocalDate.parse(m.group())) : Optional.empty();
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
   }
 
   private static String dayOr(String text) {

@@ -132,7 +132,7 @@ public record Timetable(
    * days before the next as it takes; a visit is due on the day on which it begins, work of the
    * laboratory on the day on which the next stage begins.
    */
-  private static Map<TreatmentStage, LocalDate> due(StagePlan plan) {
+  static Map<TreatmentStage, LocalDate> due(StagePlan plan) {
     WorkingDays days = new WorkingDays(plan.everyDay());
     Map<TreatmentStage, LocalDate> out = new EnumMap<>(TreatmentStage.class);
     Optional<LocalDate> next = plan.fitting();

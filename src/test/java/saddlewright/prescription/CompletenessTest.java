@@ -14,15 +14,22 @@ import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.DocumentKind;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
+import saddlewright.casefile.order.PlannedStage;
+import saddlewright.casefile.order.PreparationMark;
+import saddlewright.casefile.order.Preparations;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.Regime;
 import saddlewright.casefile.order.Signature;
 import saddlewright.casefile.order.StagePlan;
 import saddlewright.casefile.order.TreatmentStage;
+import saddlewright.dentition.Notation;
+import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Span;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.ComponentId;
 import saddlewright.design.ConnectorForm;
 import saddlewright.design.MajorConnector;
+import saddlewright.design.Rest;
 import saddlewright.design.UnknownComponent;
 
 class CompletenessTest {
@@ -158,5 +165,50 @@ class CompletenessTest {
     Case changed = signed.with(signed.lowerDesign().without(ComponentId.of("c")));
     assertThat(missing(changed))
         .contains("The design has changed since it was signed: sign it again.");
+  }
+
+  @Test
+  void the_date_required_and_the_stage_plan_cannot_say_different_days() {
+    PrescriptionDetails p = filled().with(Item.DATE_REQUIRED, "2026-12-01, 14:00");
+    StagePlan plan =
+        StagePlan.EMPTY
+            .withRequested(Optional.of(TreatmentStage.FRAMEWORK))
+            .with(
+                TreatmentStage.FRAMEWORK,
+                PlannedStage.OPEN.withDue(Optional.of(LocalDate.of(2026, 12, 1))));
+    assertThat(missing(designed().with(p.with(plan)))).hasSize(3);
+    StagePlan later =
+        plan.with(
+            TreatmentStage.FRAMEWORK,
+            PlannedStage.OPEN.withDue(Optional.of(LocalDate.of(2026, 12, 4))));
+    assertThat(missing(designed().with(p.with(later))))
+        .contains(
+            "The date required is 1 December 2026, but the stage plan comes to 4 December 2026 for"
+                + " the stage requested.");
+  }
+
+  /** Clear rest seats stood on 16.7 % of casts (RIY20); none were cut on 66 % (LIS23). */
+  @Test
+  void a_framework_is_not_ordered_before_every_preparation_is_settled() {
+    Case c = designed();
+    c =
+        c.with(
+            c.lowerDesign()
+                .plus(Rest.of(ComponentId.of("r"), Tooth.of(35), RestSite.DISTAL_OCCLUSAL)));
+    assertThat(missing(c)).anyMatch(s -> s.endsWith("neither checked nor declined with a reason."));
+    Preparations all = c.prescription().preparations();
+    for (PreparationPlan.Entry e : PreparationPlan.of(Assessment.of(c), Notation.FDI).unsettled()) {
+      all = all.with(PreparationMark.planned(e.key()).withState(PreparationMark.State.CHECKED));
+    }
+    assertThat(missing(c.with(c.prescription().with(all))))
+        .noneMatch(s -> s.contains("neither checked"));
+    Case earlier =
+        c.with(
+            c.prescription()
+                .with(
+                    c.prescription()
+                        .stages()
+                        .withRequested(Optional.of(TreatmentStage.SPECIAL_TRAY))));
+    assertThat(missing(earlier)).noneMatch(s -> s.contains("neither checked"));
   }
 }

@@ -13,6 +13,8 @@ import saddlewright.rules.Sentence;
 final class EnclosureSection implements Section {
   private static final double MM = Sheet.MM;
 
+  private static final double SHORT_LIST = 260;
+
   private final Printout printout;
   private final FormFields form;
 
@@ -24,6 +26,8 @@ final class EnclosureSection implements Section {
   @Override
   public void write(Flow flow) throws IOException {
     PrescriptionDetails p = printout.details();
+    // What is ticked at the bench is ticked on one page, where it is no longer than a short list.
+    flow.need(Math.min(SHORT_LIST, 90 + 17.0 * p.enclosures().size()));
     flow.heading("Enclosures and disinfection");
     if (p.enclosures().isEmpty()) {
       Fields.of(form.of(Item.ENCLOSED)).write(flow);

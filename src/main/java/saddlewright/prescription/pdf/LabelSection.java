@@ -58,8 +58,8 @@ final class LabelSection implements Section {
         new Label(
             "Disinfected",
             List.of(
-                "All that was in the mouth and is packed here has been",
-                "disinfected and rinsed. On ____________ By ____________",
+                "All that was in the mouth and is packed here has been disinfected and rinsed.",
+                "On __________ By __________",
                 state)));
     return out;
   }
