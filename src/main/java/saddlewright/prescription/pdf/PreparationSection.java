@@ -96,13 +96,14 @@ final class PreparationSection implements Section {
             + (e.isReworded() ? " (own words)" : "")
             + (why.isEmpty() ? "" : "\n" + String.join("; ", why));
     PreparationMark.State state = e.mark().state();
+    boolean declined = state == PreparationMark.State.DECLINED;
     table.row(
         Integer.toString(number),
         where,
         what,
-        e.isDone() ? "Yes" : "",
-        state == PreparationMark.State.CHECKED ? "Yes" : "",
-        state == PreparationMark.State.DECLINED ? "Yes" : "",
+        e.isDone() ? "Yes" : declined ? "–" : "",
+        state == PreparationMark.State.CHECKED ? "Yes" : declined ? "–" : "",
+        declined ? "Yes" : e.isDone() ? "–" : "",
         noted(e));
   }
 

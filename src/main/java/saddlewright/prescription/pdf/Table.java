@@ -12,6 +12,9 @@ final class Table {
   private static final double BELOW_ROW = 2.2;
   private static final double TICK = 7;
 
+  /** Room for the name of a group and a row of four lines below it. */
+  private static final double AFTER_GROUP = 76;
+
   /**
    * A column.
    *
@@ -111,7 +114,7 @@ final class Table {
 
   /** A row that names the group of the rows below it. */
   void group(String title) throws IOException {
-    if (flow.room() < 40) {
+    if (flow.room() < AFTER_GROUP) {
       flow.turn();
       headAgain();
     }
