@@ -54,7 +54,7 @@ final class PreparationsBlock extends FieldBlock {
     column("preparation.target", 225, e -> Words.capital(e.target()));
     column("preparation.for", 165, Entry::purpose);
     column("preparation.state", 115, this::state);
-    list.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY);
+    list.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_ALL_COLUMNS);
     list.getSelectionModel().selectedItemProperty().addListener((o, was, now) -> chosen(now));
     list.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     keys.setText(Words.of("preparation.keys"));
