@@ -61,11 +61,11 @@ final class StageRow extends VBox {
     Label title = FieldBlock.small("stage-title");
     title.setText(stage.title());
     VBox name = new VBox(title, when);
-    name.setMinWidth(120);
+    name.setMinWidth(100);
     name.setPrefWidth(170);
     HBox.setHgrow(name, Priority.ALWAYS);
     state.getStyleClass().add("stage-state");
-    width(state, 62);
+    width(state, 54);
     days =
         new RowText(
                 id + "-days",
@@ -79,14 +79,14 @@ final class StageRow extends VBox {
                                 s.isEmpty() ? Optional.empty() : Optional.of(Integer.valueOf(s)))),
                 left)
             .digits(3);
-    width(days, 44);
+    width(days, 40);
     days.setPromptText("–");
     done =
         new DayField(
             id + "-done",
             Words.of("stage.done.heard", stage.title()),
             d -> change.accept(p -> p.withDone(d, p.by())));
-    width(done, 150);
+    width(done, 134);
     today.setId(id + "-today");
     today.setAccessibleText(Words.of("stage.today.heard", stage.title()));
     today.setMinWidth(USE_PREF_SIZE);
@@ -125,13 +125,13 @@ final class StageRow extends VBox {
         });
     HBox fields =
         new HBox(
-            8,
+            6,
             new Captioned(Words.of("stage.days"), days, days),
             new Captioned(Words.of("stage.done"), done, done.focus()),
             today,
             more);
     fields.setAlignment(Pos.BOTTOM_LEFT);
-    HBox line = new HBox(8, state, name, fields);
+    HBox line = new HBox(6, state, name, fields);
     line.setAlignment(Pos.CENTER_LEFT);
     line.setFillHeight(false);
     extras.getStyleClass().add("list-row");
