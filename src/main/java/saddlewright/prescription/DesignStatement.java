@@ -67,7 +67,7 @@ public record DesignStatement(Category category, List<Schedule.Line> lines, Stri
 
   private static String why(Category category, Situation situation, Notation notation) {
     if (situation.design().components().isEmpty()) {
-      return "no denture is designed for this arch";
+      return "no denture for this arch";
     }
     return switch (category) {
       case SADDLES -> whyNoSaddle(situation, notation);

@@ -12,6 +12,10 @@ import saddlewright.prescription.Dates;
 /** The boxes for the prescriber's signature and the countersignature, at the foot of the order. */
 final class SignatureSection implements Section {
   private static final double HEIGHT = 27 * Sheet.MM;
+
+  /** Low enough not to turn the page for a little room, high enough to sign in. */
+  private static final double LEAST = 20 * Sheet.MM;
+
   private static final double LINE = 11.5;
 
   private final Printout printout;
@@ -28,9 +32,11 @@ final class SignatureSection implements Section {
     double width = twice ? Fields.COLUMN : Flow.MEASURE;
     List<String> signed = lines(signed(), width);
     List<String> counter = lines(countersigned(), width);
-    double height = Math.max(HEIGHT, 20 + LINE * (1.4 + Math.max(signed.size(), counter.size())));
+    double words = 20 + LINE * (1.4 + Math.max(signed.size(), counter.size()));
+    double least = Math.max(LEAST, words);
+    double height = flow.room() < HEIGHT && flow.room() >= least ? least : Math.max(HEIGHT, words);
     flow.need(height);
-    double top = Math.max(flow.y(), flow.bottom() - height);
+    double top = flow.isAtTop() ? flow.y() : Math.max(flow.y(), flow.bottom() - height);
     box(flow, flow.left(), top, width, height, "Signature of the prescriber", signed);
     if (twice) {
       double x = flow.right() - width;
