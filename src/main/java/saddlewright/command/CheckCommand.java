@@ -15,7 +15,7 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.ProfileFile;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 import saddlewright.rules.Finding;
 
 /** Classifies and judges cases. */

@@ -33,7 +33,7 @@ import saddlewright.drawing.raster.PngPainter;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.ComponentNumbers;
 import saddlewright.prescription.FindingSign;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Draws the design sheet of a case as SVG or PNG, at true scale. */
 @Command(

@@ -19,7 +19,7 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.interchange.FhirBundle;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Writes a case for another system. */
 @Command(

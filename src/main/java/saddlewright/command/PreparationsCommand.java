@@ -11,7 +11,7 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.dentition.Notation;
 import saddlewright.prescription.PreparationPlan;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Prints the mouth preparations of a case. */
 @Command(

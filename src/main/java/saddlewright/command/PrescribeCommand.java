@@ -28,12 +28,12 @@ import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Issue;
 import saddlewright.prescription.NamedPatient;
-import saddlewright.prescription.pdf.CaseDocument;
 import saddlewright.prescription.pdf.Letterhead;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.prescription.pdf.PrescriptionPdf;
 import saddlewright.prescription.pdf.PrintOptions;
 import saddlewright.prescription.pdf.Unprintable;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Writes the laboratory prescription of a case as PDF. */
 @Command(

@@ -14,7 +14,7 @@ import saddlewright.dentition.Notation;
 import saddlewright.prescription.Reasons;
 import saddlewright.prescription.Schedule;
 import saddlewright.prescription.ScheduleMail;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Prints the component schedule of a case. */
 @Command(

@@ -13,7 +13,7 @@ import saddlewright.casefile.Assessment;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.dentition.Notation;
 import saddlewright.prescription.Timetable;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Prints the timetable of a case. */
 @Command(

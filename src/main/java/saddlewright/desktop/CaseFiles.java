@@ -19,7 +19,7 @@ import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.drawing.Background;
 import saddlewright.interchange.FhirBundle;
-import saddlewright.prescription.pdf.CaseDocument;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {

@@ -35,11 +35,11 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.order.Item;
 import saddlewright.desktop.preview.PreviewPane;
 import saddlewright.prescription.Issue;
-import saddlewright.prescription.pdf.CaseDocument;
-import saddlewright.prescription.pdf.Margins;
 import saddlewright.prescription.pdf.Paper;
-import saddlewright.prescription.pdf.PaperPrinter;
-import saddlewright.prescription.pdf.Printer;
+import saddlewright.prescription.pdf.print.Margins;
+import saddlewright.prescription.pdf.print.PaperPrinter;
+import saddlewright.prescription.pdf.print.Printer;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** The pages of the prescription are looked at and printed from, by keys and buttons. */
 class PreviewTest {

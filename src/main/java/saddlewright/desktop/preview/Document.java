@@ -8,9 +8,9 @@ import javafx.scene.image.Image;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
-import saddlewright.prescription.pdf.PageImage;
-import saddlewright.prescription.pdf.PageImages;
-import saddlewright.prescription.pdf.PageSize;
+import saddlewright.prescription.pdf.print.PageImage;
+import saddlewright.prescription.pdf.print.PageImages;
+import saddlewright.prescription.pdf.print.PageSize;
 
 /** A document that has been made: its bytes, and its pages as pictures when they are asked for. */
 final class Document {

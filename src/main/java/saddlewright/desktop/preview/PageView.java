@@ -6,7 +6,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import saddlewright.desktop.Words;
-import saddlewright.prescription.pdf.PageSize;
+import saddlewright.prescription.pdf.print.PageSize;
 
 /** One page on the desk, rendered while it is in view. */
 final class PageView extends Region {

@@ -31,7 +31,7 @@ import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.prescription.Issue;
 import saddlewright.prescription.pdf.Paper;
-import saddlewright.prescription.pdf.Printer;
+import saddlewright.prescription.pdf.print.Printer;
 
 /**
  * The pages of the prescription as they will be saved and printed, with what can be chosen about

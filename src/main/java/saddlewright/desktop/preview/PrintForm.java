@@ -19,10 +19,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import saddlewright.desktop.Words;
-import saddlewright.prescription.pdf.PagePrinter;
-import saddlewright.prescription.pdf.PrintFit;
-import saddlewright.prescription.pdf.PrintOrder;
-import saddlewright.prescription.pdf.Printer;
+import saddlewright.prescription.pdf.print.PagePrinter;
+import saddlewright.prescription.pdf.print.PrintFit;
+import saddlewright.prescription.pdf.print.PrintOrder;
+import saddlewright.prescription.pdf.print.Printer;
 
 /** Which printer, which pages, how often; and whether they come out whole and at true scale. */
 final class PrintForm extends VBox {

@@ -12,7 +12,7 @@ import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.StackPane;
 import saddlewright.desktop.Words;
-import saddlewright.prescription.pdf.PageSize;
+import saddlewright.prescription.pdf.print.PageSize;
 
 /** The pages made small, to go to one by choosing it. */
 final class Thumbnails extends ListView<Integer> {

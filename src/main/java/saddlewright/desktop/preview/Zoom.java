@@ -2,7 +2,7 @@ package saddlewright.desktop.preview;
 
 import java.util.List;
 import saddlewright.desktop.Words;
-import saddlewright.prescription.pdf.PageSize;
+import saddlewright.prescription.pdf.print.PageSize;
 
 /**
  * How large a page is shown: fitted to the window, or a share of its true size.

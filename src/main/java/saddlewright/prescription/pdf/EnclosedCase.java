@@ -13,15 +13,13 @@ import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /**
  * The case file inside the document, as its source (an associated file of ISO 19005-3), so that the
  * paper's record can be opened and worked on again.
  */
 final class EnclosedCase {
-  /** The name of the file within every document. */
-  static final String NAME = "case.json";
-
   private EnclosedCase() {}
 
   /** Puts the bytes of the case file into the document. */
@@ -34,8 +32,8 @@ final class EnclosedCase {
     file.setCreationDate(day);
     file.setModDate(day);
     PDComplexFileSpecification specification = new PDComplexFileSpecification();
-    specification.setFile(NAME);
-    specification.setFileUnicode(NAME);
+    specification.setFile(CaseDocument.ENCLOSED);
+    specification.setFileUnicode(CaseDocument.ENCLOSED);
     specification.setFileDescription("The case that this document was made from");
     specification.setEmbeddedFile(file);
     specification.setEmbeddedFileUnicode(file);
@@ -43,7 +41,7 @@ final class EnclosedCase {
         .getCOSObject()
         .setItem(COSName.getPDFName("AFRelationship"), COSName.getPDFName("Source"));
     PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
-    tree.setNames(Map.of(NAME, specification));
+    tree.setNames(Map.of(CaseDocument.ENCLOSED, specification));
     PDDocumentNameDictionary names = new PDDocumentNameDictionary(document.getDocumentCatalog());
     names.setEmbeddedFiles(tree);
     document.getDocumentCatalog().setNames(names);

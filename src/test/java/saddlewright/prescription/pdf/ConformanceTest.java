@@ -36,6 +36,7 @@ import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Mouths;
 import saddlewright.prescription.Schedule;
+import saddlewright.prescription.pdf.reading.CaseDocument;
 import saddlewright.rules.Comparison;
 import saddlewright.rules.Finding;
 import saddlewright.rules.Report;

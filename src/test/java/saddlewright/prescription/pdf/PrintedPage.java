@@ -15,15 +15,15 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** What a reader finds in a document when it reads it back. */
-final class PrintedPage {
+public final class PrintedPage {
   private PrintedPage() {}
 
-  static PDDocument read(byte[] bytes) throws IOException {
+  public static PDDocument read(byte[] bytes) throws IOException {
     return Loader.loadPDF(bytes);
   }
 
   /** All words in the order of the content, without white space. */
-  static String packed(byte[] bytes) throws IOException {
+  public static String packed(byte[] bytes) throws IOException {
     try (PDDocument d = read(bytes)) {
       PDFTextStripper reader = new PDFTextStripper();
       // Otherwise a letter that lies over the same letter of a stamp is left out.
@@ -32,12 +32,12 @@ final class PrintedPage {
     }
   }
 
-  static String packed(String text) {
+  public static String packed(String text) {
     return text.replaceAll("[\\s\u00a0]+", "");
   }
 
   /** Lengths in points of all level lines that are drawn by one move and one line. */
-  static List<Double> levelLines(PDPage page) throws IOException {
+  public static List<Double> levelLines(PDPage page) throws IOException {
     List<Double> out = new ArrayList<>();
     List<Object> tokens = new PDFStreamParser(page).parse();
     List<Double> numbers = new ArrayList<>();
@@ -66,7 +66,7 @@ final class PrintedPage {
     return out;
   }
 
-  static List<PDFont> fonts(PDDocument document) throws IOException {
+  public static List<PDFont> fonts(PDDocument document) throws IOException {
     List<PDFont> out = new ArrayList<>();
     for (PDPage p : document.getPages()) {
       for (COSName name : p.getResources().getFontNames()) {

@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.prescription.pdf.PrescriptionPdf;
 
 /** The pictures are those of the pages: their size, their ink and their words. */
 class PageImagesTest {

@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;

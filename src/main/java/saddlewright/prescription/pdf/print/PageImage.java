@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 /**
  * The picture of a page, or of a page made small.

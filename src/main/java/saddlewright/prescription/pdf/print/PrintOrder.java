@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 /**
  * What is to be printed of a document.

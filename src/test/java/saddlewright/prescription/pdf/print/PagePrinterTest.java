@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -25,6 +25,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.prescription.pdf.PrescriptionPdf;
+import saddlewright.prescription.pdf.PrintedPage;
 
 /** Pages are printed to the JDK's PostScript printer, and what it is sent is measured. */
 class PagePrinterTest {

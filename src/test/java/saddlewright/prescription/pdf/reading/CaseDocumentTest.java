@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
@@ -38,6 +38,8 @@ import saddlewright.casefile.CaseFileException.Kind;
 import saddlewright.casefile.json.CaseCodec;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.prescription.Mouths;
+import saddlewright.prescription.pdf.PrescriptionPdf;
+import saddlewright.prescription.pdf.PrintedPage;
 
 /** A prescription is opened as the case that it was made from, or refused in words. */
 class CaseDocumentTest {

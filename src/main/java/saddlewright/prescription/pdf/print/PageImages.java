@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -25,6 +25,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
  * <p>One picture is made at a time, whichever threads ask.
  */
 public final class PageImages implements Closeable {
+  /** Points in a millimetre. */
+  private static final double MM = 72 / 25.4;
+
   /** How finely blank edges are measured, in mm: finer than printers are fed. */
   private static final double STEP = 0.2;
 
@@ -39,7 +42,7 @@ public final class PageImages implements Closeable {
     List<PageSize> all = new ArrayList<>();
     for (PDPage page : document.getPages()) {
       PDRectangle box = page.getCropBox();
-      all.add(new PageSize(box.getWidth() / Sheet.MM, box.getHeight() / Sheet.MM));
+      all.add(new PageSize(box.getWidth() / MM, box.getHeight() / MM));
     }
     this.sizes = List.copyOf(all);
   }
@@ -74,7 +77,7 @@ public final class PageImages implements Closeable {
     try {
       g.setBackground(Color.WHITE);
       g.clearRect(0, 0, width, height);
-      float scale = (float) (pixelsPerMm / Sheet.MM);
+      float scale = (float) (pixelsPerMm / MM);
       renderer.renderPageToGraphics(page, g, scale, scale);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

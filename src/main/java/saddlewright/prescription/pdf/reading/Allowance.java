@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.reading;
 
 /**
  * How much work and memory the reading of one document may take. A file from anywhere is read, and

@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 /**
  * The size of a sheet of paper as it is held, in millimetres.

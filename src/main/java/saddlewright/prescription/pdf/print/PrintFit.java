@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.reading;
 
 import java.io.ByteArrayOutputStream;
 import java.util.Arrays;
@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
-import saddlewright.prescription.pdf.Allowance.Spent;
-import saddlewright.prescription.pdf.PdfTokens.Broken;
-import saddlewright.prescription.pdf.PdfValue.Entries;
+import saddlewright.prescription.pdf.reading.Allowance.Spent;
+import saddlewright.prescription.pdf.reading.PdfTokens.Broken;
+import saddlewright.prescription.pdf.reading.PdfValue.Entries;
 
 /**
  * The numbered objects of a document, found by reading the file from front to back; where one was

@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.reading;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -15,14 +15,17 @@ import saddlewright.casefile.CaseFileException.Kind;
 import saddlewright.casefile.json.CaseCodec;
 import saddlewright.casefile.json.CaseStore;
 import saddlewright.casefile.json.FileBytes;
-import saddlewright.prescription.pdf.Allowance.Spent;
-import saddlewright.prescription.pdf.PdfValue.Entries;
+import saddlewright.prescription.pdf.reading.Allowance.Spent;
+import saddlewright.prescription.pdf.reading.PdfValue.Entries;
 
 /**
  * A file that holds a case: the case file itself, or a prescription that was made from it and has
  * it inside.
  */
 public final class CaseDocument {
+  /** The name of the case file within every document. */
+  public static final String ENCLOSED = "case.json";
+
   /** Larger than any prescription with the largest case. */
   private static final int MAX_BYTES = 48_000_000;
 
@@ -62,7 +65,13 @@ public final class CaseDocument {
         && !start.replaceFirst("^\u00ef\u00bb\u00bf", "").strip().startsWith("{");
   }
 
-  static Case fromPdf(byte[] bytes, String name) throws CaseFileException {
+  /**
+   * The case in the bytes of a document.
+   *
+   * @param name name of the file, for the sentences
+   * @throws CaseFileException when there is none in it, or none that can be opened
+   */
+  public static Case fromPdf(byte[] bytes, String name) throws CaseFileException {
     if (bytes.length > MAX_BYTES) {
       throw tooMuch(name);
     }
@@ -148,7 +157,7 @@ public final class CaseDocument {
   private static boolean isNamed(PdfObjects objects, Entries file, String key) {
     return file.get(key)
         .flatMap(objects::resolve)
-        .filter(new PdfValue.Text(EnclosedCase.NAME)::equals)
+        .filter(new PdfValue.Text(ENCLOSED)::equals)
         .isPresent();
   }
 

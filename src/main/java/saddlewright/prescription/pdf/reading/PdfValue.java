@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.reading;
 
 import java.util.List;
 import java.util.Map;

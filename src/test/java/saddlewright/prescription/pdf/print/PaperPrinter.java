@@ -1,4 +1,4 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.print;
 
 import java.io.ByteArrayOutputStream;
 import java.lang.reflect.InvocationTargetException;

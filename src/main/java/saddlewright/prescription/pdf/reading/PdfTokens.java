@@ -1,11 +1,11 @@
-package saddlewright.prescription.pdf;
+package saddlewright.prescription.pdf.reading;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import saddlewright.prescription.pdf.Allowance.Spent;
+import saddlewright.prescription.pdf.reading.Allowance.Spent;
 
 /** Reads values of the PDF syntax one after the other, within an allowance. */
 final class PdfTokens {
