@@ -16,6 +16,8 @@ final class ReasonsSection implements Section {
 
   private static final double SIZE = 7.5;
 
+  private static final double FIRST_ROWS = 150;
+
   private final Printout printout;
 
   ReasonsSection(Printout printout) {
@@ -28,6 +30,8 @@ final class ReasonsSection implements Section {
     if (reasons.lines().stream().allMatch(l -> l.reasons().isEmpty())) {
       return;
     }
+    // The heading keeps the head of its table and the first rows with it.
+    flow.need(FIRST_ROWS);
     flow.heading("Reasons for each component");
     flow.paragraph(
         "What each component does for the rules of the book, numbered as in the component schedule."
