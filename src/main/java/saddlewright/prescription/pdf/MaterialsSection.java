@@ -7,6 +7,8 @@ import saddlewright.casefile.order.Item;
  * What the denture is made of, its colours, how it meets the other jaw, and what else is wished.
  */
 final class MaterialsSection implements Section {
+  private static final double FIRST_GROUPS = 230;
+
   private final FormFields form;
 
   MaterialsSection(Printout printout) {
@@ -53,6 +55,8 @@ final class MaterialsSection implements Section {
         && wishes.isEmpty()) {
       return;
     }
+    // The heading does not stay behind when its first two groups go over.
+    flow.need(FIRST_GROUPS);
     flow.heading("Materials, shades and occlusion");
     Fields.beside(flow, materials, shades.and(borders));
     Fields.beside(flow, occlusion, wishes);

@@ -16,6 +16,9 @@ import saddlewright.rules.Source;
 
 /** What is done in the mouth before the master impression: a page for the chairside. */
 final class PreparationSection implements Section {
+  /** The subheading keeps the first of its cautions with it. */
+  private static final double FIRST_CAUTION = 100;
+
   private static final double MM = Sheet.MM;
 
   private final Printout printout;
@@ -135,6 +138,7 @@ final class PreparationSection implements Section {
     if (all.isEmpty()) {
       return;
     }
+    flow.need(FIRST_CAUTION);
     flow.subheading("Cautions for these preparations");
     Table table =
         new Table(
