@@ -239,6 +239,13 @@ public final class Worktable {
     return completeness.get();
   }
 
+  /** Whether all that must be filled in is; no more is worked out for it than is needed. */
+  public boolean isComplete() {
+    return completeness
+        .map(Completeness::isComplete)
+        .orElseGet(() -> Completeness.isComplete(assessment(), patient.get()));
+  }
+
   private void bringUp(Arch arch) {
     if (!shown.get().shows(arch)) {
       shown.set(Shown.BOTH);

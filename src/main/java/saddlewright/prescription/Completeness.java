@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
-import saddlewright.casefile.json.Fingerprint;
 import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
@@ -65,6 +64,18 @@ public record Completeness(List<Line> lines) {
             .filter(f -> f.level(p) != Level.NOT_ASKED)
             .map(f -> new Line(f, f.level(p), reader.missing(f)))
             .toList());
+  }
+
+  /**
+   * Whether all that must be filled in is; found out no further than to the first gap, so that it
+   * can be asked after every edit.
+   */
+  public static boolean isComplete(Assessment assessment, Optional<PatientIdentity> patient) {
+    Reader reader = new Reader(assessment, patient);
+    PrescriptionDetails p = assessment.subject().prescription();
+    return FormField.ALL.stream()
+        .filter(f -> f.level(p) == Level.MUST)
+        .allMatch(f -> reader.missing(f).isEmpty());
   }
 
   /** What is missing of what is asked for so strongly, in the order of the form. */
@@ -237,12 +248,9 @@ public record Completeness(List<Line> lines) {
     }
 
     private List<String> signature() {
-      return details
-          .signature()
-          .filter(s -> !s.designHash().isEmpty())
-          .filter(s -> !s.designHash().equals(Fingerprint.ofDesign(assessment.subject())))
-          .map(s -> List.of("The design has changed since it was signed: sign it again."))
-          .orElse(List.of());
+      return when(
+          SignedDesign.of(assessment.subject()).isVoid(),
+          "The design has changed since it was signed: sign it again.");
     }
 
     private List<String> findings() {

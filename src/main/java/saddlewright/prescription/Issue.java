@@ -11,7 +11,6 @@ import saddlewright.casefile.order.IssuedRevision;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
-import saddlewright.casefile.order.Signature;
 
 /**
  * The issue of a prescription on a day: what still stands against it, and what comes of it.
@@ -49,10 +48,11 @@ public record Issue(Assessment now, Optional<PatientIdentity> patient, LocalDate
     if (FormField.of("signature").level(p) == Level.NOT_ASKED) {
       return Optional.empty();
     }
-    Optional<Signature> valid =
-        p.signature().filter(s -> s.designHash().equals(Fingerprint.ofDesign(now.subject())));
+    SignedDesign signed = SignedDesign.of(now.subject());
     return Optional.of(
-        valid
+        signed
+            .signature()
+            .filter(s -> signed.holds())
             .map(s -> "Signed by " + s.name() + " on " + Dates.words(s.on()) + ".")
             .orElse("To be signed by hand on the first page before it is sent."));
   }

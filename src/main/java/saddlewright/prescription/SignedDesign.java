@@ -26,6 +26,19 @@ public record SignedDesign(Optional<Signature> signature, boolean unchanged) {
     return signature.isPresent() && unchanged;
   }
 
+  /**
+   * Whether it was signed as something else than it now is. A signature that does not say what was
+   * signed tells nothing either way.
+   */
+  public boolean isVoid() {
+    return saysWhat() && !unchanged;
+  }
+
+  /** Whether the signature says for which design it stands. */
+  public boolean saysWhat() {
+    return signature.filter(s -> !s.designHash().isEmpty()).isPresent();
+  }
+
   /** What is wanting, in a sentence; only where it does not hold. */
   String gap() {
     return signature

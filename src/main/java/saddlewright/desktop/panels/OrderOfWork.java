@@ -77,7 +77,7 @@ public final class OrderOfWork extends VBox {
   }
 
   private void update() {
-    Progress progress = new Progress(table.assessment(), table.completeness());
+    Progress progress = new Progress(table.assessment(), table::isComplete);
     for (Step step : Step.values()) {
       long findings = progress.findings(step);
       Progress.State state = progress.state(step);

@@ -2,6 +2,7 @@ package saddlewright.desktop.panels;
 
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.order.PrescriptionDetails;
@@ -23,7 +24,6 @@ import saddlewright.design.Saddle;
 import saddlewright.design.TissueStop;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.StepOfRule;
-import saddlewright.prescription.Completeness;
 import saddlewright.rules.Finding;
 import saddlewright.rules.RuleBook;
 import saddlewright.rules.Severity;
@@ -38,11 +38,14 @@ final class Progress {
   }
 
   private final Assessment now;
-  private final Completeness form;
+  private final BooleanSupplier complete;
 
-  Progress(Assessment now, Completeness form) {
+  /**
+   * @param complete whether the form of the prescription is filled in; asked only where it is begun
+   */
+  Progress(Assessment now, BooleanSupplier complete) {
     this.now = now;
-    this.form = form;
+    this.complete = complete;
   }
 
   /** The number of findings that stand for a step. */
@@ -104,7 +107,7 @@ final class Progress {
     if (p.equals(PrescriptionDetails.EMPTY)) {
       return State.EMPTY;
     }
-    return form.isComplete() ? State.DONE : State.BEGUN;
+    return complete.getAsBoolean() ? State.DONE : State.BEGUN;
   }
 
   private State has(Class<?>... kinds) {

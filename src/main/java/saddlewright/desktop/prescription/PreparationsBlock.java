@@ -184,7 +184,7 @@ final class PreparationsBlock extends FieldBlock {
   }
 
   /** All that the list depends on: it is made anew only when some of it has changed. */
-  private Object sources() {
+  static List<Object> sources(Worktable table) {
     Case c = table.current();
     return List.of(
         c.upperChart(),
@@ -198,7 +198,7 @@ final class PreparationsBlock extends FieldBlock {
 
   @Override
   void refresh() {
-    Object sources = sources();
+    Object sources = sources(table);
     if (sources.equals(derivedFrom)) {
       return;
     }

@@ -14,6 +14,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.PlannedStage;
+import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.StagePlan;
 import saddlewright.casefile.order.TreatmentStage;
 import saddlewright.desktop.Words;
@@ -134,18 +135,8 @@ final class StagePlanBlock extends FieldBlock {
 
   /** All that the timetable depends on: it is made anew only when some of it has changed. */
   private Object sources() {
-    Case c = table.current();
-    return List.of(
-        c.upperChart(),
-        c.lowerChart(),
-        c.upperDesign(),
-        c.lowerDesign(),
-        c.profile(),
-        c.prescription().preparations(),
-        c.prescription().stages(),
-        c.prescription().signature(),
-        table.notationProperty().get(),
-        LocalDate.now());
+    PrescriptionDetails p = table.current().prescription();
+    return List.of(PreparationsBlock.sources(table), p.stages(), p.signature(), LocalDate.now());
   }
 
   @Override

@@ -26,7 +26,7 @@ final class PreparationSection implements Section {
 
   PreparationSection(Printout printout) {
     this.printout = printout;
-    this.plan = PreparationPlan.of(printout.assessment(), printout.notation());
+    this.plan = printout.preparations();
   }
 
   @Override

@@ -12,6 +12,7 @@ import saddlewright.dentition.Notation;
 import saddlewright.drawing.Callout;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.ComponentNumbers;
+import saddlewright.prescription.PreparationPlan;
 import saddlewright.prescription.Revision;
 import saddlewright.prescription.Schedule;
 import saddlewright.rules.Sentence;
@@ -21,6 +22,7 @@ record Printout(
     Assessment assessment,
     PrintOptions options,
     Schedule schedule,
+    PreparationPlan preparations,
     Completeness completeness,
     Revision revision) {
 
@@ -29,6 +31,7 @@ record Printout(
         assessment,
         options,
         Schedule.of(assessment, options.notation()),
+        PreparationPlan.of(assessment, options.notation()),
         Completeness.of(assessment, options.patient()),
         Revision.of(assessment.subject()));
   }

@@ -3,11 +3,10 @@ package saddlewright.prescription.pdf;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import saddlewright.casefile.json.Fingerprint;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.Signature;
 import saddlewright.prescription.Dates;
+import saddlewright.prescription.SignedDesign;
 
 /** The boxes for the prescriber's signature and the countersignature, at the foot of the order. */
 final class SignatureSection implements Section {
@@ -58,11 +57,11 @@ final class SignatureSection implements Section {
   }
 
   private List<String> signed() {
-    Optional<Signature> s = printout.details().signature();
-    if (s.isEmpty()) {
+    SignedDesign design = SignedDesign.of(printout.subject());
+    if (design.signature().isEmpty()) {
       return List.of();
     }
-    Signature by = s.get();
+    Signature by = design.signature().get();
     List<String> out = new ArrayList<>();
     out.add(
         (by.manner() == Signature.Manner.ELECTRONIC
@@ -73,10 +72,9 @@ final class SignatureSection implements Section {
             + ", on "
             + Dates.words(by.on())
             + ".");
-    if (!by.designHash().isEmpty()) {
-      boolean holds = by.designHash().equals(Fingerprint.ofDesign(printout.subject()));
+    if (design.saysWhat()) {
       out.add(
-          holds
+          design.holds()
               ? "The signature holds: the design is the one that was signed ("
                   + Printout.grouped(by.designHash())
                   + ")."

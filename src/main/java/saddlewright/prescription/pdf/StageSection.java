@@ -17,7 +17,7 @@ final class StageSection implements Section {
 
   StageSection(Printout printout) {
     this.times =
-        Timetable.of(printout.assessment(), printout.notation(), printout.options().date());
+        Timetable.of(printout.assessment(), printout.preparations(), printout.options().date());
   }
 
   @Override
