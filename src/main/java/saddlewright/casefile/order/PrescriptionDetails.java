@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * What a prescription says besides the design.
@@ -93,142 +94,89 @@ public record PrescriptionDetails(
   }
 
   public PrescriptionDetails withAnswers(Map<Item, Answer> other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        other,
-        enclosures,
-        disinfections,
-        preparations,
-        stages,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.answers = other);
   }
 
   public PrescriptionDetails withKind(DocumentKind other) {
-    return new PrescriptionDetails(
-        other,
-        regime,
-        answers,
-        enclosures,
-        disinfections,
-        preparations,
-        stages,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.kind = other);
   }
 
   public PrescriptionDetails withRegime(Regime other) {
-    return new PrescriptionDetails(
-        kind,
-        other,
-        answers,
-        enclosures,
-        disinfections,
-        preparations,
-        stages,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.regime = other);
   }
 
   public PrescriptionDetails withEnclosures(List<Enclosure> other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        other,
-        disinfections,
-        preparations,
-        stages,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.enclosures = other);
   }
 
   public PrescriptionDetails withDisinfections(List<Disinfection> other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        enclosures,
-        other,
-        preparations,
-        stages,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.disinfections = other);
   }
 
   public PrescriptionDetails with(Preparations other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        enclosures,
-        disinfections,
-        other,
-        stages,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.preparations = other);
   }
 
   public PrescriptionDetails with(StagePlan other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        enclosures,
-        disinfections,
-        preparations,
-        other,
-        signature,
-        coursework,
-        issued);
+    return copy(c -> c.stages = other);
   }
 
   public PrescriptionDetails withSignature(Optional<Signature> other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        enclosures,
-        disinfections,
-        preparations,
-        stages,
-        other,
-        coursework,
-        issued);
+    return copy(c -> c.signature = other);
   }
 
   public PrescriptionDetails with(Coursework other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        enclosures,
-        disinfections,
-        preparations,
-        stages,
-        signature,
-        other,
-        issued);
+    return copy(c -> c.coursework = other);
   }
 
   public PrescriptionDetails withIssued(List<IssuedRevision> other) {
-    return new PrescriptionDetails(
-        kind,
-        regime,
-        answers,
-        enclosures,
-        disinfections,
-        preparations,
-        stages,
-        signature,
-        coursework,
-        other);
+    return copy(c -> c.issued = other);
+  }
+
+  private PrescriptionDetails copy(Consumer<Copy> change) {
+    Copy c = new Copy(this);
+    change.accept(c);
+    return c.build();
+  }
+
+  /** The members of details while one of them is changed. */
+  private static final class Copy {
+    private DocumentKind kind;
+    private Regime regime;
+    private Map<Item, Answer> answers;
+    private List<Enclosure> enclosures;
+    private List<Disinfection> disinfections;
+    private Preparations preparations;
+    private StagePlan stages;
+    private Optional<Signature> signature;
+    private Coursework coursework;
+    private List<IssuedRevision> issued;
+
+    private Copy(PrescriptionDetails p) {
+      kind = p.kind;
+      regime = p.regime;
+      answers = p.answers;
+      enclosures = p.enclosures;
+      disinfections = p.disinfections;
+      preparations = p.preparations;
+      stages = p.stages;
+      signature = p.signature;
+      coursework = p.coursework;
+      issued = p.issued;
+    }
+
+    private PrescriptionDetails build() {
+      return new PrescriptionDetails(
+          kind,
+          regime,
+          answers,
+          enclosures,
+          disinfections,
+          preparations,
+          stages,
+          signature,
+          coursework,
+          issued);
+    }
   }
 }
