@@ -205,6 +205,18 @@ class ArchitectureTest {
   }
 
   @Test
+  void reading_back_does_without_pdfbox() {
+    hold(
+        noClasses()
+            .that()
+            .resideInAPackage(tree("prescription.pdf.reading"))
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(PDF_LIBRARY)
+            .because("files of strangers are opened within bounds that the library does not keep"));
+  }
+
+  @Test
   void only_those_that_write_json_see_jackson() {
     onlyIn(
         List.of("casefile.json", "command", "interchange"),

@@ -6,7 +6,6 @@ import java.util.Properties;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.binding.BooleanBinding;
-import javafx.css.PseudoClass;
 import javafx.geometry.Orientation;
 import javafx.scene.Scene;
 import javafx.scene.control.SplitPane;
@@ -30,12 +29,10 @@ import saddlewright.desktop.prescription.CompletenessPane;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.prescription.PrescriptionPane;
 import saddlewright.desktop.sheet.SheetPane;
-import saddlewright.desktop.sheet.SheetType;
 import saddlewright.desktop.tools.ToolBox;
 
 /** The window of the editor, put together. */
 public final class EditorWindow {
-  private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
   private static final double WIDTH = 1440;
   private static final double HEIGHT = 900;
   private static final double WIDEST_BESIDE = 0.4;
@@ -71,8 +68,7 @@ public final class EditorWindow {
     printing.follow(table);
     this.prescriptions = new PrescriptionFiles(table, files);
     files.setWindow(stage);
-    root.getStyleClass().add("editor");
-    root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
+    DeskLook.wear(root, table);
     root.setTop(
         new Menus(
             table,
@@ -92,9 +88,6 @@ public final class EditorWindow {
     VBox body = new VBox(new NoticeBar(table), middle);
     VBox.setVgrow(middle, Priority.ALWAYS);
     root.setCenter(body);
-    table
-        .darkDeskProperty()
-        .addListener((o, old, dark) -> root.pseudoClassStateChanged(DARK, dark));
     table
         .findingProperty()
         .addListener(

@@ -1,6 +1,5 @@
 package saddlewright.desktop;
 
-import javafx.css.PseudoClass;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
@@ -9,11 +8,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import saddlewright.desktop.preview.PreviewPane;
-import saddlewright.desktop.sheet.SheetType;
 
 /** The window beside the editor that shows the pages of the prescription. */
 final class PreviewWindow {
-  private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
   private static final KeyCombination UNDO = KeyCombination.valueOf("Shortcut+Z");
   private static final KeyCombination REDO = KeyCombination.valueOf("Shortcut+Shift+Z");
   private static final KeyCombination SAVE = KeyCombination.valueOf("Shortcut+S");
@@ -46,12 +43,7 @@ final class PreviewWindow {
             });
     VBox root = new VBox(new NoticeBar(table), pane);
     VBox.setVgrow(pane, Priority.ALWAYS);
-    root.getStyleClass().add("editor");
-    root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
-    root.pseudoClassStateChanged(DARK, table.darkDeskProperty().get());
-    table
-        .darkDeskProperty()
-        .addListener((o, old, dark) -> root.pseudoClassStateChanged(DARK, dark));
+    DeskLook.wear(root, table);
     Scene scene = new Scene(root, 1120, 860);
     scene.getStylesheets().setAll(editor.getScene().getStylesheets());
     scene.addEventHandler(

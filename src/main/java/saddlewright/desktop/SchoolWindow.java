@@ -1,6 +1,5 @@
 package saddlewright.desktop;
 
-import javafx.css.PseudoClass;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
@@ -8,11 +7,9 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import saddlewright.desktop.panels.SchoolPane;
-import saddlewright.desktop.sheet.SheetType;
 
 /** The window beside the editor in which a school profile is read and changed. */
 final class SchoolWindow {
-  private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
   private static final KeyCombination UNDO = KeyCombination.valueOf("Shortcut+Z");
   private static final KeyCombination REDO = KeyCombination.valueOf("Shortcut+Shift+Z");
 
@@ -22,12 +19,7 @@ final class SchoolWindow {
   SchoolWindow(Worktable table, Stage owner) {
     pane = new SchoolPane(table);
     StackPane root = new StackPane(pane);
-    root.getStyleClass().add("editor");
-    root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
-    root.pseudoClassStateChanged(DARK, table.darkDeskProperty().get());
-    table
-        .darkDeskProperty()
-        .addListener((o, old, dark) -> root.pseudoClassStateChanged(DARK, dark));
+    DeskLook.wear(root, table);
     Scene scene = new Scene(root, 1120, 740);
     scene.getStylesheets().setAll(owner.getScene().getStylesheets());
     scene.addEventHandler(

@@ -28,7 +28,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import javafx.util.StringConverter;
+import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.rules.OpenQuestion;
@@ -122,18 +122,7 @@ public final class FindingsPane extends VBox {
     HBox.setHgrow(gap, Priority.ALWAYS);
     grouping.setId("findings-grouping");
     grouping.getItems().setAll(Grouping.values());
-    grouping.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(Grouping g) {
-            return g == null ? "" : Words.of("grouping." + g.name());
-          }
-
-          @Override
-          public Grouping fromString(String text) {
-            return Grouping.WEIGHT;
-          }
-        });
+    grouping.setConverter(new InWords<>(g -> Words.of("grouping." + g.name())));
     grouping.setValue(Grouping.WEIGHT);
     grouping.setAccessibleText(Words.of("grouping.name"));
     grouping.setOnAction(e -> arrange());

@@ -20,7 +20,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
+import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
 
 /** Labelled fields in two columns, with errors beside the field that has them. */
@@ -77,18 +77,7 @@ final class Form extends GridPane {
     ComboBox<T> box = new ComboBox<>();
     box.setId(id);
     box.getItems().setAll(options);
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(T value) {
-            return value == null ? "" : words.apply(value);
-          }
-
-          @Override
-          public T fromString(String text) {
-            return null;
-          }
-        });
+    box.setConverter(new InWords<>(words));
     box.setValue(now);
     box.setMaxWidth(Double.MAX_VALUE);
     box.setOnAction(

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.control.ComboBox;
-import javafx.util.StringConverter;
+import saddlewright.desktop.InWords;
 
 /** Lists to choose from, of which the chosen acts at once. */
 final class Choices {
@@ -16,18 +16,7 @@ final class Choices {
     box.setId(id);
     box.setAccessibleText(name);
     box.getItems().setAll(options);
-    box.setConverter(
-        new StringConverter<>() {
-          @Override
-          public String toString(T value) {
-            return value == null ? "" : words.apply(value);
-          }
-
-          @Override
-          public T fromString(String text) {
-            return null;
-          }
-        });
+    box.setConverter(new InWords<>(words));
     box.setOnAction(
         e -> {
           if (box.getValue() != null) {

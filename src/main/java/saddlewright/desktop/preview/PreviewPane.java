@@ -25,8 +25,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import saddlewright.dentition.Notation;
+import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.prescription.Issue;
@@ -206,7 +206,7 @@ public final class PreviewPane extends BorderPane {
     box.setId("pages-zoom");
     box.getItems().setAll(Zoom.CHOICES);
     box.setVisibleRowCount(Zoom.CHOICES.size());
-    box.setConverter(words(Zoom::words));
+    box.setConverter(new InWords<>(Zoom::words));
     box.valueProperty().bindBidirectional(stack.zoomProperty());
     box.setPrefWidth(150);
     box.setAccessibleText(Words.of("pages.zoom"));
@@ -229,7 +229,7 @@ public final class PreviewPane extends BorderPane {
     ComboBox<T> box = new ComboBox<>();
     box.setId(key.replace('.', '-'));
     box.getItems().setAll(all);
-    box.setConverter(words(words));
+    box.setConverter(new InWords<>(words));
     box.valueProperty().bindBidirectional(chosen);
     Label label = new Label(Words.of(key));
     label.setLabelFor(box);
@@ -237,20 +237,6 @@ public final class PreviewPane extends BorderPane {
     HBox both = new HBox(5, label, box);
     both.setAlignment(Pos.CENTER_LEFT);
     return both;
-  }
-
-  private static <T> StringConverter<T> words(java.util.function.Function<T, String> words) {
-    return new StringConverter<>() {
-      @Override
-      public String toString(T value) {
-        return value == null ? "" : words.apply(value);
-      }
-
-      @Override
-      public T fromString(String text) {
-        throw new UnsupportedOperationException("nothing is typed here");
-      }
-    };
   }
 
   private static Button button(String key) {
