@@ -28,6 +28,7 @@ import saddlewright.design.ArchDesign;
 import saddlewright.design.Component;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
+import saddlewright.desktop.history.Gesture;
 import saddlewright.desktop.history.History;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
@@ -96,10 +97,18 @@ public final class Worktable {
   private final ObjectProperty<Optional<FormField>> sought =
       new SimpleObjectProperty<>(Optional.empty());
   private final History history = new History();
+  private final ReadOnlyObjectWrapper<List<History.Entry>> edits =
+      new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyIntegerWrapper standing = new ReadOnlyIntegerWrapper(0);
+  private final ReadOnlyIntegerWrapper savedState = new ReadOnlyIntegerWrapper(0);
   private Case saved = current.get();
   private Optional<PatientIdentity> savedPatient = Optional.empty();
   private Optional<Completeness> completeness = Optional.empty();
   private Optional<ProfileFile> ownSchool = Optional.empty();
+
+  public Worktable() {
+    history.begin(current.get());
+  }
 
   public ReadOnlyObjectProperty<Case> currentProperty() {
     return current.getReadOnlyProperty();
@@ -345,7 +354,8 @@ public final class Worktable {
     completeness = Optional.empty();
     patient.set(of);
     savedPatient = of;
-    history.clear();
+    history.begin(c);
+    savedState.set(0);
     ownSchool = Optional.empty();
     noteSchool(c);
     saved = c;
@@ -379,6 +389,8 @@ public final class Worktable {
 
   public void markSaved(Path path) {
     saved = current();
+    savedState.set(history.standing());
+    history.endGesture();
     file.set(Optional.of(path));
     refresh();
   }
@@ -395,10 +407,9 @@ public final class Worktable {
 
   /** Makes an edit that can be taken back by its name. */
   public void apply(String name, Case next) {
-    Case before = current();
-    if (!next.equals(before) && show(next)) {
-      history.push(name, before);
-      refresh();
+    if (!next.equals(current()) && show(next)) {
+      history.push(name, next);
+      edited();
     }
   }
 
@@ -406,21 +417,51 @@ public final class Worktable {
     apply(name, current().with(arch, edit));
   }
 
-  /** Goes on with the last edit, so that both are taken back together. */
-  public void extend(Case next) {
+  /** Makes an edit that is taken back together with the others of its gesture. */
+  public void apply(String name, Case next, Gesture gesture) {
     if (!next.equals(current()) && show(next)) {
-      refresh();
+      history.push(name, next, gesture);
+      edited();
     }
   }
 
-  public void undo() {
-    history.undo(current()).ifPresent(this::show);
+  private void edited() {
+    if (savedState.get() >= history.standing()) {
+      savedState.set(-1);
+    }
     refresh();
   }
 
+  public void undo() {
+    goTo(history.standing() - 1);
+  }
+
   public void redo() {
-    history.redo(current()).ifPresent(this::show);
+    goTo(history.standing() + 1);
+  }
+
+  /** Goes to the case as it was after the nth of its edits; 0 is as it was laid on the desk. */
+  public void goTo(int edit) {
+    int from = history.standing();
+    if (history.goTo(edit).filter(c -> c.equals(current()) || show(c)).isEmpty()) {
+      history.goTo(from);
+    }
     refresh();
+  }
+
+  /** The edits of the case in order, also those that have been taken back. */
+  public ReadOnlyObjectProperty<List<History.Entry>> editsProperty() {
+    return edits.getReadOnlyProperty();
+  }
+
+  /** How many of the edits stand. */
+  public ReadOnlyIntegerProperty standingProperty() {
+    return standing.getReadOnlyProperty();
+  }
+
+  /** After how many edits the case was saved last, or laid on the desk; -1 when never so. */
+  public ReadOnlyIntegerProperty savedStateProperty() {
+    return savedState.getReadOnlyProperty();
   }
 
   public Optional<Component> component(Subject subject) {
@@ -462,5 +503,7 @@ public final class Worktable {
     unsaved.set(!saved.equals(current()) || !savedPatient.equals(patient.get()));
     undoName.set(history.undoName());
     redoName.set(history.redoName());
+    edits.set(history.entries());
+    standing.set(history.standing());
   }
 }

@@ -1,16 +1,16 @@
 package saddlewright.desktop.prescription;
 
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.history.Gesture;
 
 /** An edit that goes on while a field is typed in, so that its words are taken back together. */
 final class Typing {
   private final Worktable table;
   private final String name;
-  private Optional<Case> written = Optional.empty();
+  private Gesture gesture = new Gesture();
 
   /**
    * @param name what undo calls the edit; never what is typed
@@ -26,21 +26,12 @@ final class Typing {
   }
 
   void writeCase(Case next) {
-    if (next.equals(table.current())) {
-      // A control that shows what stands in the case has not been typed in.
-      return;
-    }
-    // By identity: after an undo, or an edit made elsewhere, a new edit begins.
-    if (written.filter(w -> w == table.current()).isPresent()) {
-      table.extend(next);
-    } else {
-      table.apply(name, next);
-    }
-    written = Optional.of(table.current());
+    // After an undo, or an edit made elsewhere, the history begins another edit by itself.
+    table.apply(name, next, gesture);
   }
 
   /** The field has been left: what comes next is another edit. */
   void end() {
-    written = Optional.empty();
+    gesture = new Gesture();
   }
 }

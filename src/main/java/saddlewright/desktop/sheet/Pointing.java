@@ -14,6 +14,7 @@ import saddlewright.design.Note;
 import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.history.Gesture;
 import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.desktop.tools.Aim;
 import saddlewright.desktop.tools.Proposal;
@@ -38,6 +39,7 @@ final class Pointing {
   private double downY;
   private boolean panning;
   private boolean charting;
+  private Gesture charted = new Gesture();
   private Optional<Note> dragged = Optional.empty();
 
   Pointing(SheetPane sheet, Worktable table, ToolBox tools, Ghost ghost) {
@@ -101,6 +103,7 @@ final class Pointing {
     downX = lastX;
     downY = lastY;
     charting = false;
+    charted = new Gesture();
     dragged = Optional.empty();
     panning = e.getButton() == MouseButton.MIDDLE;
     if (e.getButton() == MouseButton.SECONDARY) {
@@ -194,11 +197,7 @@ final class Pointing {
     }
     List<Proposal> offers = offers(aim.get());
     if (!offers.isEmpty()) {
-      if (further) {
-        table.extend(offers.get(0).next());
-      } else {
-        table.apply(offers.get(0).name(), offers.get(0).next());
-      }
+      table.apply(offers.get(0).name(), offers.get(0).next(), charted);
     }
     table.select(Subject.of(aim.get().tooth().orElseThrow()));
     return true;
