@@ -66,9 +66,7 @@ final class CaseFiles {
     if (mayLeave()) {
       FileChooser chooser = chooser(Words.of("file.case-or-prescription"), "*.json", "*.pdf");
       chooser.setTitle(Words.of("file.open"));
-      Optional.ofNullable(chooser.showOpenDialog(window.orElse(null)))
-          .map(File::toPath)
-          .ifPresent(this::load);
+      FileQuestion.toOpen(chooser, window.orElse(null)).ifPresent(this::load);
     }
   }
 
@@ -115,8 +113,8 @@ final class CaseFiles {
     FileChooser chooser = chooser(Words.of("file.case"), "*.json");
     chooser.setTitle(Words.of("file.save-as"));
     chooser.setInitialFileName(name() + ".json");
-    return Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
-        .map(f -> write(withEnding(f.toPath(), ".json")))
+    return FileQuestion.toSave(chooser, window.orElse(null))
+        .map(f -> write(withEnding(f, ".json")))
         .orElse(false);
   }
 
@@ -148,12 +146,12 @@ final class CaseFiles {
         .getExtensionFilters()
         .addAll(filter("file.svg", "*.svg"), filter("file.png", "*.png"), clearSvg, clearPng);
     chooser.setInitialFileName(name() + ".svg");
-    File chosen = chooser.showSaveDialog(window.orElse(null));
-    if (chosen != null) {
+    Optional<Path> chosen = FileQuestion.toSave(chooser, window.orElse(null));
+    if (chosen.isPresent()) {
       FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
       boolean clear = kind == clearSvg || kind == clearPng;
       String ending = kind == null ? ".svg" : kind.getExtensions().get(0).substring(1);
-      Path file = chosen.toPath();
+      Path file = chosen.get();
       writeDrawing(
           isPng(file) ? file : withEnding(file, ending),
           clear ? Background.CLEAR : Background.PAPER);
@@ -188,8 +186,8 @@ final class CaseFiles {
     FileChooser chooser = chooser(Words.of("file.fhir"), "*.json");
     chooser.setTitle(Words.of("file.export-fhir"));
     chooser.setInitialFileName(name() + ".fhir.json");
-    Optional.ofNullable(chooser.showSaveDialog(window.orElse(null)))
-        .map(f -> withEnding(f.toPath(), ".json"))
+    FileQuestion.toSave(chooser, window.orElse(null))
+        .map(f -> withEnding(f, ".json"))
         .ifPresent(this::writeFhir);
   }
 

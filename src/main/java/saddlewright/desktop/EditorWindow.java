@@ -19,7 +19,12 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
+import saddlewright.desktop.actions.ActionFinder;
+import saddlewright.desktop.actions.Actions;
+import saddlewright.desktop.actions.MoreKeys;
+import saddlewright.desktop.actions.ShortcutPage;
 import saddlewright.desktop.findings.FindingsPane;
+import saddlewright.desktop.history.HistoryPane;
 import saddlewright.desktop.panels.OrderOfWork;
 import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
@@ -52,6 +57,10 @@ public final class EditorWindow {
   private Optional<PreviewWindow> preview = Optional.empty();
   private final SplitPane right = new SplitPane();
   private final BorderPane root = new BorderPane();
+  private final Menus menus;
+  private Optional<ActionFinder> finder = Optional.empty();
+  private Optional<SideWindow> shortcuts = Optional.empty();
+  private Optional<SideWindow> history = Optional.empty();
   private final Stage stage;
 
   /**
@@ -69,7 +78,7 @@ public final class EditorWindow {
     this.prescriptions = new PrescriptionFiles(table, files);
     files.setWindow(stage);
     DeskLook.wear(root, table);
-    root.setTop(
+    menus =
         new Menus(
             table,
             tools,
@@ -80,7 +89,9 @@ public final class EditorWindow {
             this::quit,
             this::step,
             gaps,
-            new HelpPages(stage)));
+            new HelpPages(stage),
+            beside());
+    root.setTop(menus);
     WelcomePage welcome = new WelcomePage(files, remembered);
     welcome.visibleProperty().bind(table.openProperty().not());
     StackPane middle = new StackPane(welcome);
@@ -103,6 +114,7 @@ public final class EditorWindow {
         .add(EditorWindow.class.getResource("/saddlewright/desktop/desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_TYPED, EditorWindow::dropControlCharacters);
     scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+    MoreKeys.install(scene, Actions.items(menus));
     scene.setOnDragOver(EditorWindow::mayDrop);
     scene.setOnDragDropped(this::dropped);
     stage.setScene(scene);
@@ -250,6 +262,54 @@ public final class EditorWindow {
     } else {
       preview.ifPresent(PreviewWindow::hide);
     }
+  }
+
+  private Menus.Beside beside() {
+    return new Menus.Beside() {
+      @Override
+      public void findAction() {
+        if (finder.isEmpty()) {
+          finder = Optional.of(new ActionFinder(() -> Actions.of(menus)));
+        }
+        finder.get().show(stage);
+      }
+
+      @Override
+      public void shortcuts() {
+        if (shortcuts.isEmpty()) {
+          shortcuts =
+              Optional.of(
+                  new SideWindow(
+                      table,
+                      stage,
+                      Words.of("shortcuts.title"),
+                      new ShortcutPage(Actions.of(menus)),
+                      620,
+                      760));
+        }
+        shortcuts.get().show();
+      }
+
+      @Override
+      public void history() {
+        if (history.isEmpty()) {
+          history =
+              Optional.of(
+                  new SideWindow(
+                      table, stage, Words.of("history.title"), new HistoryPane(table), 460, 560));
+        }
+        history.get().show();
+      }
+    };
+  }
+
+  /** The field in which actions are found, once it has been opened. */
+  Optional<ActionFinder> finder() {
+    return finder;
+  }
+
+  Menus menus() {
+    return menus;
   }
 
   /** The window of the prescription's pages, once it has been opened. */

@@ -3,7 +3,6 @@ package saddlewright.desktop;
 import java.util.List;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
@@ -11,12 +10,6 @@ import saddlewright.casefile.Cautions;
 
 /** The pages of the Help menu. */
 final class HelpPages {
-  private static final List<String> SHORTCUTS =
-      List.of(
-          "click", "again", "right", "wheel", "drag", "tab", "enter", "escape", "delete", "arrows",
-          "finding", "gap", "answer", "day", "waive", "steps", "undo", "save", "pdf", "pages",
-          "issue", "copy", "numbers", "views");
-
   private final Window owner;
 
   HelpPages(Window owner) {
@@ -27,20 +20,6 @@ final class HelpPages {
     VBox box = new VBox(8);
     Cautions.FULL.forEach(s -> box.getChildren().add(words(s)));
     show(Words.of("help.cautions"), box);
-  }
-
-  void shortcuts() {
-    GridPane grid = new GridPane();
-    grid.setHgap(18);
-    grid.setVgap(5);
-    for (int i = 0; i < SHORTCUTS.size(); i++) {
-      String key = SHORTCUTS.get(i);
-      Label keys = new Label(Words.of("shortcut." + key + ".keys"));
-      keys.getStyleClass().add("keys");
-      keys.setMinWidth(Region.USE_PREF_SIZE);
-      grid.addRow(i, keys, words(Words.of("shortcut." + key)));
-    }
-    show(Words.of("help.shortcuts"), grid);
   }
 
   void about() {

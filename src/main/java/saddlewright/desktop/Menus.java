@@ -19,6 +19,7 @@ import javafx.stage.Window;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
 import saddlewright.design.ArchDesign;
+import saddlewright.desktop.actions.MoreKeys;
 import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.sheet.SheetPane;
@@ -29,6 +30,15 @@ import saddlewright.rules.Profile;
 
 /** The menu bar; every action of the window is found in it. */
 final class Menus extends MenuBar {
+  /** What opens beside the editor. */
+  interface Beside {
+    void findAction();
+
+    void shortcuts();
+
+    void history();
+  }
+
   private static final double ZOOM = 1.25;
 
   private final Worktable table;
@@ -47,7 +57,8 @@ final class Menus extends MenuBar {
       Runnable quit,
       Consumer<Boolean> stepThroughFindings,
       GapTrail gaps,
-      HelpPages help) {
+      HelpPages help,
+      Beside beside) {
     this.table = table;
     this.files = files;
     this.prescriptions = prescriptions;
@@ -56,11 +67,11 @@ final class Menus extends MenuBar {
     getMenus()
         .addAll(
             file(remembered, quit),
-            edit(),
+            edit(beside),
             view(stepThroughFindings, gaps),
             design(tools),
             sheetMenu(),
-            help(help));
+            help(help, beside));
   }
 
   private Menu file(Remembered remembered, Runnable quit) {
@@ -114,7 +125,7 @@ final class Menus extends MenuBar {
     return getScene().getWindow();
   }
 
-  private Menu edit() {
+  private Menu edit(Beside beside) {
     MenuItem undo = item("edit.undo-nothing", "Shortcut+Z", table::undo);
     MenuItem redo = item("edit.redo-nothing", "Shortcut+Shift+Z", table::redo);
     undo.setId("undo");
@@ -151,7 +162,8 @@ final class Menus extends MenuBar {
     return menu(
         "menu.edit",
         undo,
-        redo,
+        MoreKeys.add(redo, "Shortcut+Y"),
+        disabled(item("edit.history", "Shortcut+H", beside::history), closed),
         new SeparatorMenuItem(),
         disabled(delete, nothing),
         disabled(mirror, nothing),
@@ -286,11 +298,12 @@ final class Menus extends MenuBar {
             closed));
   }
 
-  private Menu help(HelpPages help) {
+  private Menu help(HelpPages help, Beside beside) {
     return menu(
         "menu.help",
         item("help.cautions", "", help::cautions),
-        item("help.shortcuts", "F1", help::shortcuts),
+        item("help.find", "Shortcut+K", beside::findAction),
+        item("help.shortcuts", "Shortcut+Slash", beside::shortcuts),
         item("help.about", "", help::about));
   }
 

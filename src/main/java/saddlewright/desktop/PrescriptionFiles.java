@@ -75,8 +75,7 @@ final class PrescriptionFiles {
     FileChooser chooser = files.chooser("PDF", "*.pdf");
     chooser.setTitle(title.replace("_", ""));
     chooser.setInitialFileName(Issue.fileName(named));
-    return Optional.ofNullable(chooser.showSaveDialog(owner))
-        .map(f -> CaseFiles.withEnding(f.toPath(), ".pdf"));
+    return FileQuestion.toSave(chooser, owner).map(f -> CaseFiles.withEnding(f, ".pdf"));
   }
 
   /** The file, when it has been written. */

@@ -1,6 +1,5 @@
 package saddlewright.desktop.panels;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +29,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.ProfileStore;
+import saddlewright.desktop.FileQuestion;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.rules.Profile;
@@ -121,19 +121,14 @@ public final class SchoolPane extends SplitPane {
     Button in = new Button(Words.of("school.import"));
     in.setId("school-import");
     in.setOnAction(
-        e ->
-            Optional.ofNullable(chooser().showOpenDialog(getScene().getWindow()))
-                .map(File::toPath)
-                .ifPresent(this::importFrom));
+        e -> FileQuestion.toOpen(chooser(), getScene().getWindow()).ifPresent(this::importFrom));
     Button out = new Button(Words.of("school.export"));
     out.setId("school-export");
     out.setOnAction(
         e -> {
           FileChooser chooser = chooser();
           chooser.setInitialFileName(table.current().profile().asOwn().id() + ".json");
-          Optional.ofNullable(chooser.showSaveDialog(getScene().getWindow()))
-              .map(File::toPath)
-              .ifPresent(this::exportTo);
+          FileQuestion.toSave(chooser, getScene().getWindow()).ifPresent(this::exportTo);
         });
     HBox box = new HBox(8, in, out);
     box.getStyleClass().add("school-files");

@@ -1,6 +1,5 @@
 package saddlewright.desktop.prescription;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
@@ -14,6 +13,7 @@ import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PrescriptionDetails;
+import saddlewright.desktop.FileQuestion;
 import saddlewright.desktop.MyDetails;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -97,9 +97,7 @@ final class MyDetailsBar extends VBox {
     chooser
         .getExtensionFilters()
         .add(new FileChooser.ExtensionFilter("PNG, JPEG", "*.png", "*.jpg", "*.jpeg"));
-    Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
-        .map(File::toPath)
-        .ifPresent(f -> take(Optional.of(f)));
+    FileQuestion.toOpen(chooser, getScene().getWindow()).ifPresent(f -> take(Optional.of(f)));
   }
 
   /** Puts a picture at the head of prescriptions, or none, now and in future. */

@@ -1,0 +1,23 @@
+package saddlewright.desktop.actions;
+
+import java.util.List;
+
+/** A part of the window where keys and the pointer do what no menu says. */
+enum Surroundings {
+  SHEET_BY_POINTER("click", "again", "right", "wheel", "drag", "tab", "escape"),
+  SHEET_BY_KEYS("arrows", "enter"),
+  FINDINGS("finding", "waive"),
+  FORM("answer", "day"),
+  PAGES("pages");
+
+  private final List<String> keys;
+
+  Surroundings(String... keys) {
+    this.keys = List.of(keys);
+  }
+
+  /** Keys of the message file: each has its words, and the keys to press under ".keys". */
+  List<String> keys() {
+    return keys;
+  }
+}
