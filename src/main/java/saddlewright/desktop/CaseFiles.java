@@ -17,6 +17,7 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.drawing.Background;
 import saddlewright.interchange.FhirBundle;
 import saddlewright.prescription.pdf.reading.CaseDocument;
@@ -42,8 +43,28 @@ final class CaseFiles {
   void create() {
     if (mayLeave()) {
       taken = Optional.empty();
-      table.lay(Case.blank(CaseReference.fresh()), Optional.empty());
+      table.lay(fresh(), Optional.empty());
       table.stepProperty().set(Step.CHART);
+    }
+  }
+
+  /** A new case, judged by the school that the user prefers; where that fails it is said why. */
+  private Case fresh() {
+    Case blank = Case.blank(CaseReference.fresh());
+    try {
+      Case judged = table.preferences().schoolProperty().get().judge(blank);
+      table.noticeProperty().set(Optional.empty());
+      return judged;
+    } catch (CaseFileException e) {
+      table
+          .noticeProperty()
+          .set(
+              Optional.of(
+                  Words.of(
+                      "preferences.school-not-read",
+                      e.sentences(),
+                      SchoolChoice.name(blank.profile()))));
+      return blank;
     }
   }
 

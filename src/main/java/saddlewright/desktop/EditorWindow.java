@@ -30,6 +30,7 @@ import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.panels.ToolStrip;
 import saddlewright.desktop.panels.ViewChoice;
+import saddlewright.desktop.preferences.Preferences;
 import saddlewright.desktop.prescription.CompletenessPane;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.prescription.PrescriptionPane;
@@ -42,16 +43,16 @@ public final class EditorWindow {
   private static final double HEIGHT = 900;
   private static final double WIDEST_BESIDE = 0.4;
 
-  private final Worktable table = new Worktable();
-  private final ToolBox tools = new ToolBox(table.stepProperty());
+  private final Worktable table;
+  private final ToolBox tools;
   private final Remembered remembered;
   private final CaseFiles files;
   private final PrescriptionFiles prescriptions;
   private final Printing printing;
   private final MyDetails mine;
-  private final GapTrail gaps = new GapTrail(table);
-  private final SheetPane sheet = new SheetPane(table, tools);
-  private final SubjectPane subject = new SubjectPane(table);
+  private final GapTrail gaps;
+  private final SheetPane sheet;
+  private final SubjectPane subject;
   private Optional<FindingsPane> findings = Optional.empty();
   private Optional<SchoolWindow> school = Optional.empty();
   private Optional<PreviewWindow> preview = Optional.empty();
@@ -66,15 +67,24 @@ public final class EditorWindow {
   /**
    * Fills the stage and shows it.
    *
-   * @param settings folder for recent files and the size of the window
+   * @param settings folder for preferences, recent files and the size of the window
    */
   public EditorWindow(Stage stage, Path settings) {
+    this(stage, settings, Preferences.in(settings));
+  }
+
+  /** As above, with the preferences that all windows share. */
+  public EditorWindow(Stage stage, Path settings, Preferences preferences) {
     this.stage = stage;
+    this.table = new Worktable(preferences);
+    this.tools = new ToolBox(table.stepProperty());
+    this.gaps = new GapTrail(table);
+    this.sheet = new SheetPane(table, tools);
+    this.subject = new SubjectPane(table);
     this.remembered = new Remembered(settings);
     this.mine = new MyDetails(settings);
     this.files = new CaseFiles(table, remembered);
     this.printing = new Printing(remembered);
-    printing.follow(table);
     this.prescriptions = new PrescriptionFiles(table, files);
     files.setWindow(stage);
     DeskLook.wear(root, table);
@@ -138,6 +148,7 @@ public final class EditorWindow {
           quit();
         });
     stage.show();
+    table.noticeProperty().set(preferences.troubleProperty().get());
     welcome.fill();
     // The panels are built while the welcome page is read, so that its first frame is not kept
     // waiting by what is not yet seen, nor the first case by its panels.

@@ -4,12 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import saddlewright.desktop.preview.MeasuredScreens;
-import saddlewright.prescription.pdf.Paper;
 
-/** What the window remembers of paper and screens: which is used, and how large they really are. */
+/** What the window remembers of screens: how large they really are. */
 final class Printing implements MeasuredScreens {
   private static final String FILE = "printing.properties";
-  private static final String PAPER = "paper";
   private static final String SCREEN = "screen.";
 
   private final Remembered remembered;
@@ -18,16 +16,6 @@ final class Printing implements MeasuredScreens {
   Printing(Remembered remembered) {
     this.remembered = remembered;
     remembered.properties(FILE).forEach((k, v) -> kept.put((String) k, (String) v));
-  }
-
-  /** Gives the desk the paper that was used last, and keeps what it is changed to. */
-  void follow(Worktable table) {
-    for (Paper p : Paper.values()) {
-      if (p.name().equals(kept.get(PAPER))) {
-        table.paperProperty().set(p);
-      }
-    }
-    table.paperProperty().addListener((o, was, now) -> keep(PAPER, Optional.of(now.name())));
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -12,6 +13,7 @@ import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import saddlewright.casefile.Assessment;
 import saddlewright.casefile.Case;
@@ -30,6 +32,8 @@ import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.desktop.history.Gesture;
 import saddlewright.desktop.history.History;
+import saddlewright.desktop.preferences.Inks;
+import saddlewright.desktop.preferences.Preferences;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.pdf.Letterhead;
@@ -101,13 +105,36 @@ public final class Worktable {
       new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyIntegerWrapper standing = new ReadOnlyIntegerWrapper(0);
   private final ReadOnlyIntegerWrapper savedState = new ReadOnlyIntegerWrapper(0);
+  private final ObjectProperty<Inks> inks = new SimpleObjectProperty<>(Inks.USUAL);
+  private final DoubleProperty textSize = new SimpleDoubleProperty(1);
+  private final Preferences preferences;
   private Case saved = current.get();
   private Optional<PatientIdentity> savedPatient = Optional.empty();
   private Optional<Completeness> completeness = Optional.empty();
   private Optional<ProfileFile> ownSchool = Optional.empty();
 
+  /** A desk on which nothing is preferred. */
   public Worktable() {
+    this(Preferences.usual());
+  }
+
+  /**
+   * A desk as the user prefers it. What is bound to the preferences is held by them weakly, so that
+   * a desk that is closed is forgotten.
+   */
+  public Worktable(Preferences preferences) {
+    this.preferences = preferences;
+    notation.bindBidirectional(preferences.notationProperty());
+    paper.bindBidirectional(preferences.paperProperty());
+    darkDesk.bindBidirectional(preferences.darkProperty());
+    textSize.bindBidirectional(preferences.textSizeProperty());
+    inks.bind(preferences.inksProperty());
     history.begin(current.get());
+  }
+
+  /** What the user prefers, in this window and in all others. */
+  public Preferences preferences() {
+    return preferences;
   }
 
   public ReadOnlyObjectProperty<Case> currentProperty() {
@@ -339,6 +366,16 @@ public final class Worktable {
 
   public BooleanProperty darkDeskProperty() {
     return darkDesk;
+  }
+
+  /** The colours that the user has chosen for inks. */
+  public ReadOnlyObjectProperty<Inks> inksProperty() {
+    return inks;
+  }
+
+  /** How large text is, as a multiple of the usual size: 1 to 3. */
+  public DoubleProperty textSizeProperty() {
+    return textSize;
   }
 
   /** Lays another case on the desk, of a patient of whom nothing is known; it counts as saved. */

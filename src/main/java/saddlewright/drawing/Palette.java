@@ -21,6 +21,16 @@ public final class Palette {
     this.colours = colours;
   }
 
+  /** The same with other colours, as #rrggbb, for some of the roles. */
+  public Palette with(Map<Ink, String> others) {
+    if (others.isEmpty()) {
+      return this;
+    }
+    Map<Ink, String> next = new EnumMap<>(colours);
+    next.putAll(others);
+    return new Palette(next);
+  }
+
   /** The colour of a role, as #rrggbb. */
   public String hex(Ink ink) {
     return colours.get(ink);
@@ -29,6 +39,16 @@ public final class Palette {
   /** The colour of a role as 0xRRGGBB. */
   public int rgb(Ink ink) {
     return Integer.parseInt(hex(ink).substring(1), 16);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Palette p && p.colours.equals(colours);
+  }
+
+  @Override
+  public int hashCode() {
+    return colours.hashCode();
   }
 
   private static Map<Ink, String> paper() {

@@ -224,14 +224,17 @@ final class FindingCard extends ReportCard {
                           Words.of("edit.withdraw"), table.current().withWaivers(others())));
               out.getChildren().addAll(then, withdraw);
             });
-    WaiverForm f = new WaiverForm(entry.waiver(), lastRole(), this::sign);
+    WaiverForm f = new WaiverForm(entry.waiver(), usualRole(), this::sign);
     form = Optional.of(f);
     out.getChildren().add(f);
   }
 
-  private Optional<String> lastRole() {
+  /** The role that signed last in this case, or else the one in which the user signs. */
+  private String usualRole() {
     List<Waiver> all = table.current().waivers();
-    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1).role());
+    return all.isEmpty()
+        ? table.preferences().roleProperty().get().words()
+        : all.get(all.size() - 1).role();
   }
 
   private void sign(WaiverForm.Signed s) {

@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.DatePicker;
@@ -14,6 +15,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import saddlewright.desktop.Words;
+import saddlewright.desktop.preferences.SigningRole;
 import saddlewright.rules.Waiver;
 
 /** Asks for the reason, the role and the date of a waiver; the reason is not optional. */
@@ -33,9 +35,9 @@ final class WaiverForm extends VBox {
    * An empty form.
    *
    * @param former an earlier waiver of the same finding, whose reason may still hold
-   * @param usual the role that signed last
+   * @param usual the role that signs, as far as is known
    */
-  WaiverForm(Optional<Waiver> former, Optional<String> usual, Consumer<Signed> sign) {
+  WaiverForm(Optional<Waiver> former, String usual, Consumer<Signed> sign) {
     this.sign = sign;
     getStyleClass().add("waiver-form");
     reason.setId("waiver-reason");
@@ -45,16 +47,9 @@ final class WaiverForm extends VBox {
     reason.setOnAction(e -> submit());
     reason.textProperty().addListener(o -> say(""));
     role.setId("waiver-role");
-    role.getItems()
-        .setAll(
-            Words.of("role.prescriber"),
-            Words.of("role.tutor"),
-            Words.of("role.student"),
-            Words.of("role.technician"));
+    Stream.of(SigningRole.values()).map(SigningRole::words).forEach(role.getItems()::add);
     role.getSelectionModel().selectFirst();
-    former
-        .map(Waiver::role)
-        .or(() -> usual)
+    Optional.of(former.map(Waiver::role).orElse(usual))
         .filter(role.getItems()::contains)
         .ifPresent(role::setValue);
     role.setAccessibleText(Words.of("finding.role"));

@@ -35,7 +35,7 @@ final class Layers extends Group {
 
   /** Shows the drawing; the number of nodes that had to be made anew. */
   int show(Drawing drawing, Palette inks) {
-    if (inks != palette) {
+    if (!inks.equals(palette)) {
       palette = inks;
       nodes = new HashMap<>();
     }

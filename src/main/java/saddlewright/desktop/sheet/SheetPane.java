@@ -101,6 +101,7 @@ public final class SheetPane extends Pane {
     table.numbersProperty().addListener(redraw);
     table.blackAndWhiteProperty().addListener(redraw);
     table.darkDeskProperty().addListener(redraw);
+    table.inksProperty().addListener(redraw);
     table.shownProperty().addListener(o -> refit());
     table.selectionProperty().addListener(o -> overlay());
     table.findingProperty().addListener(o -> overlay());
@@ -122,7 +123,7 @@ public final class SheetPane extends Pane {
   Palette palette() {
     return table.blackAndWhiteProperty().get()
         ? Palette.MONO
-        : table.darkDeskProperty().get() ? Palette.DARK : Palette.PAPER;
+        : table.inksProperty().get().on(table.darkDeskProperty().get());
   }
 
   private DrawingOptions options() {
