@@ -194,6 +194,91 @@ final class OnStage implements AutoCloseable {
     settle();
   }
 
+  /** A handle of what is selected, by its id. */
+  Node handle(String id) throws Exception {
+    Node n = run(() -> stage.getScene().lookup("#handle-" + id));
+    if (n == null) {
+      throw new AssertionError("no handle " + id);
+    }
+    return n;
+  }
+
+  /** Takes hold of a handle and moves it by millimetres of the sheet, downwards on the screen. */
+  void pull(String id, double dx, double dy, boolean fine) throws Exception {
+    Node n = handle(id);
+    on(n, MouseEvent.MOUSE_PRESSED, 0, 0, false);
+    on(n, MouseEvent.MOUSE_DRAGGED, dx / 2, dy / 2, fine);
+    on(n, MouseEvent.MOUSE_DRAGGED, dx, dy, fine);
+  }
+
+  /** Lets go of a handle. */
+  void letGo(String id) throws Exception {
+    on(handle(id), MouseEvent.MOUSE_RELEASED, 0, 0, false);
+    settle();
+  }
+
+  private Point pulledFrom = Point.ORIGIN;
+
+  private void on(
+      Node n, javafx.event.EventType<MouseEvent> type, double dx, double dy, boolean fine)
+      throws Exception {
+    run(
+        () -> {
+          if (type == MouseEvent.MOUSE_PRESSED) {
+            javafx.geometry.Bounds b = n.localToScene(n.getBoundsInLocal());
+            pulledFrom = new Point(b.getCenterX(), b.getCenterY());
+          }
+          double scale = window.sheet().camera().scaleProperty().get();
+          double x = pulledFrom.x() + dx * scale;
+          double y = pulledFrom.y() + dy * scale;
+          boolean down = type != MouseEvent.MOUSE_RELEASED;
+          javafx.geometry.Point2D screen =
+              new javafx.geometry.Point2D(
+                  x + n.getScene().getWindow().getX(), y + n.getScene().getWindow().getY());
+          Event.fireEvent(
+              n,
+              new MouseEvent(
+                  type,
+                  x,
+                  y,
+                  screen.getX(),
+                  screen.getY(),
+                  MouseButton.PRIMARY,
+                  1,
+                  false,
+                  fine,
+                  false,
+                  false,
+                  down,
+                  false,
+                  false,
+                  false,
+                  false,
+                  !down,
+                  null));
+          return null;
+        });
+  }
+
+  /** Presses a key on a node. */
+  void key(Node n, KeyCode code, boolean shift) throws Exception {
+    run(
+        () -> {
+          Event.fireEvent(
+              n, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, false, false, false));
+          return null;
+        });
+    settle();
+  }
+
+  String caption() throws Exception {
+    return run(
+        () -> {
+          javafx.scene.control.Label l = find("ghost-caption", javafx.scene.control.Label.class);
+          return l.isVisible() ? l.getText() : "";
+        });
+  }
+
   private Point place(int fdi, double mesial, double buccal) throws Exception {
     Tooth tooth = Tooth.of(fdi);
     return run(

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javafx.css.PseudoClass;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -27,6 +28,14 @@ final class Ghost extends Group {
   private static final double OPACITY = 0.72;
   private static final double BESIDE_POINTER = 18;
 
+  /** Words keep this far from the edge of the sheet, pixels. */
+  private static final double EDGE = 4;
+
+  /** Longer lines of words are broken, pixels. */
+  private static final double WIDEST = 460;
+
+  private static final PseudoClass WARNING = PseudoClass.getPseudoClass("warning");
+
   /** Width of the lines of a cross, and half its size, mm. */
   private static final double STRIKE = 0.5;
 
@@ -35,8 +44,10 @@ final class Ghost extends Group {
   private final SheetPane sheet;
   private final Worktable table;
   private final Label caption = new Label();
+  private final Label sign = new Label("!");
   private Optional<Proposal> shown = Optional.empty();
-  private Situation next;
+  private Optional<Situation> next = Optional.empty();
+  private String words = "";
   private boolean faded;
 
   Ghost(SheetPane sheet, Worktable table) {
@@ -47,6 +58,8 @@ final class Ghost extends Group {
     caption.setId("ghost-caption");
     caption.getStyleClass().add("ghost-caption");
     caption.setMouseTransparent(true);
+    caption.setWrapText(true);
+    sign.getStyleClass().add("warning-sign");
     caption.setVisible(false);
     caption.setManaged(false);
   }
@@ -58,6 +71,7 @@ final class Ghost extends Group {
   void clear() {
     if (shown.isPresent() || caption.isVisible()) {
       shown = Optional.empty();
+      next = Optional.empty();
       getChildren().clear();
       caption.setVisible(false);
       unfade();
@@ -67,15 +81,14 @@ final class Ghost extends Group {
   /** Shows what the proposal would change, its caption at a place of the pane. */
   void show(Proposal proposal, String more, double x, double y) {
     if (!shown.equals(Optional.of(proposal))) {
-      shown = Optional.of(proposal);
       draw(proposal);
+      words = proposal.name() + facts(proposal);
     }
-    say(proposal.name() + facts(proposal) + (more.isEmpty() ? "" : "\n" + more), false, x, y);
+    say(words + (more.isEmpty() ? "" : "\n" + more), false, x, y);
   }
 
   /** Shows what an edit would do, its caption below what it concerns. */
   void preview(Proposal proposal) {
-    shown = Optional.of(proposal);
     draw(proposal);
     Point at =
         Optional.of(getBoundsInParent())
@@ -85,32 +98,57 @@ final class Ghost extends Group {
     say(proposal.name() + facts(proposal), false, at.x(), at.y());
   }
 
-  /** Words beside the pointer, in the style of a warning when something is too small. */
-  void say(String words, boolean warning, double x, double y) {
-    caption.setText(words);
-    caption.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("warning"), warning);
-    caption.setVisible(true);
-    caption.applyCss();
-    caption.autosize();
-    double left = x + BESIDE_POINTER;
-    if (left + caption.getWidth() > sheet.getWidth() - 4) {
-      left = Math.max(4, x - BESIDE_POINTER - caption.getWidth());
+  /** Words alone, for where nothing can be placed. */
+  void refuse(String why, double x, double y) {
+    if (shown.isPresent()) {
+      clear();
     }
-    double top = Math.min(y + BESIDE_POINTER, sheet.getHeight() - caption.getHeight() - 4);
-    caption.relocate(Math.round(left), Math.round(Math.max(4, top)));
+    say(why, false, x, y);
   }
 
-  private void draw(Proposal proposal) {
+  /** Words beside the pointer, with the sign of a warning when something is too small. */
+  void say(String what, boolean warning, double x, double y) {
+    caption.setText(what);
+    caption.setGraphic(warning ? sign : null);
+    caption.pseudoClassStateChanged(WARNING, warning);
+    caption.setVisible(true);
+    caption.setMaxWidth(Math.max(160, Math.min(WIDEST, sheet.getWidth() - 2 * EDGE)));
+    caption.applyCss();
+    double width = Math.min(caption.prefWidth(-1), caption.getMaxWidth());
+    caption.resize(width, caption.prefHeight(width));
+    place(x, y);
+  }
+
+  /** Beside the pointer, never under it nor off the sheet: to the right below if there is room. */
+  private void place(double x, double y) {
+    double right = sheet.getWidth() - EDGE - caption.getWidth();
+    double foot = sheet.getHeight() - EDGE - caption.getHeight();
+    double left = x + BESIDE_POINTER;
+    double top = y + BESIDE_POINTER;
+    boolean besideIt = left <= right || x - BESIDE_POINTER - caption.getWidth() >= EDGE;
+    if (left > right) {
+      left = besideIt ? x - BESIDE_POINTER - caption.getWidth() : Math.max(EDGE, right);
+    }
+    if (top > foot) {
+      top = besideIt ? Math.max(EDGE, foot) : y - BESIDE_POINTER - caption.getHeight();
+    }
+    caption.relocate(Math.round(left), Math.round(Math.max(EDGE, top)));
+  }
+
+  /** Draws what the proposal would change, without words. */
+  void draw(Proposal proposal) {
+    shown = Optional.of(proposal);
     getChildren().clear();
     Assessment now = table.assessment();
     Situation old = now.arch(proposal.arch());
     try {
-      next =
+      Situation then =
           old.next(
               proposal.next().chart(proposal.arch()),
               old.opposing(),
               proposal.next().design(proposal.arch()),
               old.profile());
+      next = Optional.of(then);
       Set<Mark> there = new HashSet<>(sheet.draw(old.layout()).marks());
       MarkNodes maker = new MarkNodes(sheet.palette());
       List<Node> nodes = new ArrayList<>();
@@ -118,31 +156,31 @@ final class Ghost extends Group {
           .place(proposal.arch())
           .ifPresent(
               t -> {
-                for (Mark m : sheet.draw(next.layout()).marks()) {
+                for (Mark m : sheet.draw(then.layout()).marks()) {
                   if (!there.contains(m)) {
                     nodes.add(maker.of(m.transformed(t)));
                   }
                 }
               });
-      sheet.place(proposal.arch()).ifPresent(t -> nodes.addAll(struck(old, t)));
+      sheet.place(proposal.arch()).ifPresent(t -> nodes.addAll(struck(old, then, t)));
       getChildren().setAll(nodes);
-      fadeReplaced(proposal, old, there);
+      fadeReplaced(proposal, old, then, there);
     } catch (RuntimeException e) {
       // Without a picture of it, the click may still be tried: the sheet says what went wrong.
-      next = old;
+      next = Optional.of(old);
     }
   }
 
   /** What would change its shape is faded so that the new one is seen; so is what would go. */
-  private void fadeReplaced(Proposal proposal, Situation old, Set<Mark> there) {
+  private void fadeReplaced(Proposal proposal, Situation old, Situation then, Set<Mark> there) {
     boolean changes =
         old.design().components().stream()
-            .anyMatch(c -> !next.design().find(c.id()).equals(Optional.of(c)));
+            .anyMatch(c -> !then.design().find(c.id()).equals(Optional.of(c)));
     if (!changes) {
       unfade();
       return;
     }
-    there.removeAll(sheet.draw(next.layout()).marks());
+    there.removeAll(sheet.draw(then.layout()).marks());
     Set<Mark> gone = new HashSet<>();
     sheet.place(proposal.arch()).ifPresent(t -> there.forEach(m -> gone.add(m.transformed(t))));
     sheet.fade(gone);
@@ -150,10 +188,10 @@ final class Ghost extends Group {
   }
 
   /** A stroke through each component that would go. */
-  private List<Node> struck(Situation old, Transform place) {
+  private List<Node> struck(Situation old, Situation then, Transform place) {
     List<Node> out = new ArrayList<>();
     for (Component c : old.design().components()) {
-      if (next.design().find(c.id()).isEmpty()) {
+      if (then.design().find(c.id()).isEmpty()) {
         old.layout()
             .find(c.id())
             .flatMap(Ghost::extent)
@@ -191,13 +229,17 @@ final class Ghost extends Group {
   }
 
   private String facts(Proposal proposal) {
+    return next.map(then -> facts(proposal, then)).orElse("");
+  }
+
+  private String facts(Proposal proposal, Situation then) {
     StringBuilder out = new StringBuilder();
-    for (Component c : next.design().components()) {
+    for (Component c : then.design().components()) {
       boolean fresh =
           table.current().design(proposal.arch()).find(c.id()).filter(c::equals).isEmpty();
       if (fresh) {
         List<String> facts =
-            next.layout().find(c.id()).map(l -> Facts.chief(l, next.layout())).orElse(List.of());
+            then.layout().find(c.id()).map(l -> Facts.chief(l, then.layout())).orElse(List.of());
         if (!facts.isEmpty()) {
           out.append('\n').append(ComponentWords.brief(c)).append(": ");
           out.append(String.join(", ", facts));
@@ -207,8 +249,13 @@ final class Ghost extends Group {
     return out.toString();
   }
 
-  /** The layout of what is shown. */
-  Optional<Laid> laid(saddlewright.design.ComponentId id) {
-    return next == null ? Optional.empty() : next.layout().find(id);
+  /** The arch as it would be with what is shown. */
+  Optional<Situation> next() {
+    return next;
+  }
+
+  /** Whether anything is shown that Escape should take away first. */
+  boolean isShown() {
+    return shown.isPresent() || caption.isVisible();
   }
 }

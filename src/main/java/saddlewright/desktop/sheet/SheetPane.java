@@ -53,7 +53,7 @@ public final class SheetPane extends Pane {
   private final Ghost ghost;
   private final Highlights highlights;
   private final AxisLines axes;
-  private final ConnectorHandles handles;
+  private final Grips handles;
   private final FindingMarkers markers;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
   // An empty sheet until a case is laid on the desk.
@@ -68,7 +68,7 @@ public final class SheetPane extends Pane {
     this.ghost = new Ghost(this, table);
     this.highlights = new Highlights(this, table);
     this.axes = new AxisLines(this, table);
-    this.handles = new ConnectorHandles(this, table, ghost);
+    this.handles = new Grips(this, table, ghost);
     this.markers = new FindingMarkers(this, table, ghost);
     setId("sheet");
     getStyleClass().add("desk");
