@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import saddlewright.casefile.CaseEnding;
 import saddlewright.command.SaddlewrightCommand;
 import saddlewright.desktop.Desktop;
 
@@ -41,7 +42,7 @@ public final class Main {
    */
   static Optional<Path> fileToOpen(String argument) {
     String name = argument.toLowerCase(Locale.ROOT);
-    if (!name.endsWith(".json") && !name.endsWith(".pdf") || SaddlewrightCommand.knows(argument)) {
+    if (!CaseEnding.isOn(name) && !name.endsWith(".pdf") || SaddlewrightCommand.knows(argument)) {
       return Optional.empty();
     }
     try {

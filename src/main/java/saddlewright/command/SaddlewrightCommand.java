@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "With no argument, or with one case file (.json) or design sheet (.pdf), the editor opens."
+      "With no argument, or with one case file (.saddle or .json) or design sheet (.pdf), the editor opens."
     })
 public final class SaddlewrightCommand implements Callable<Integer> {
 

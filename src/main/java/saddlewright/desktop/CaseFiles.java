@@ -14,6 +14,7 @@ import javafx.stage.FileChooser;
 import javafx.stage.Window;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
+import saddlewright.casefile.CaseEnding;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
@@ -85,7 +86,8 @@ final class CaseFiles {
 
   void choose() {
     if (mayLeave()) {
-      FileChooser chooser = chooser(Words.of("file.case-or-prescription"), "*.json", "*.pdf");
+      FileChooser chooser =
+          chooser(Words.of("file.case-or-prescription"), "*.saddle", "*.json", "*.pdf");
       chooser.setTitle(Words.of("file.open"));
       FileQuestion.toOpen(chooser, window.orElse(null)).ifPresent(this::load);
     }
@@ -131,12 +133,22 @@ final class CaseFiles {
   }
 
   boolean saveAs() {
-    FileChooser chooser = chooser(Words.of("file.case"), "*.json");
+    FileChooser chooser = chooser(Words.of("file.case"), "*" + CaseEnding.OWN);
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter(Words.of("file.case-json"), "*" + CaseEnding.JSON));
     chooser.setTitle(Words.of("file.save-as"));
-    chooser.setInitialFileName(name() + ".json");
+    chooser.setInitialFileName(name() + CaseEnding.OWN);
     return FileQuestion.toSave(chooser, window.orElse(null))
-        .map(f -> write(withEnding(f, ".json")))
+        .map(f -> write(saved(chooser, f)))
         .orElse(false);
+  }
+
+  /** A name that was given without an ending gets that of the kind that was chosen. */
+  private static Path saved(FileChooser chooser, Path file) {
+    FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
+    boolean plain = kind != null && kind.getExtensions().contains("*" + CaseEnding.JSON);
+    return plain ? withEnding(file, CaseEnding.JSON) : CaseEnding.on(file);
   }
 
   boolean write(Path file) {

@@ -150,6 +150,7 @@ public final class EditorWindow {
     stage.show();
     table.noticeProperty().set(preferences.troubleProperty().get());
     welcome.fill();
+    stage.getIcons().setAll(Icons.all());
     // The panels are built while the welcome page is read, so that its first frame is not kept
     // waiting by what is not yet seen, nor the first case by its panels.
     PauseTransition idle = new PauseTransition(Duration.millis(300));

@@ -25,7 +25,7 @@ public final class PatientStore {
 
   /** Where the identity that belongs to a case file lies. */
   public static Path beside(Path caseFile) {
-    String name = AtomicFile.nameOf(caseFile).replaceFirst("(?i)\\.(json|pdf)$", "");
+    String name = AtomicFile.nameOf(caseFile).replaceFirst("(?i)\\.(saddle|json|pdf)$", "");
     return caseFile.resolveSibling(name + ".patient.json");
   }
 
