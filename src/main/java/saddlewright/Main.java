@@ -3,9 +3,7 @@ package saddlewright;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
-import saddlewright.casefile.CaseEnding;
 import saddlewright.command.SaddlewrightCommand;
 import saddlewright.desktop.Desktop;
 
@@ -41,8 +39,7 @@ public final class Main {
    * sheet that carries one, and is no word of the command line.
    */
   static Optional<Path> fileToOpen(String argument) {
-    String name = argument.toLowerCase(Locale.ROOT);
-    if (!CaseEnding.isOn(name) && !name.endsWith(".pdf") || SaddlewrightCommand.knows(argument)) {
+    if (!Desktop.mayOpen(argument) || SaddlewrightCommand.knows(argument)) {
       return Optional.empty();
     }
     try {

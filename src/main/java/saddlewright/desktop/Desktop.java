@@ -14,6 +14,7 @@ import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import saddlewright.casefile.CaseEnding;
 
 /** The way into the window: opens it, or says in one line what is missing. */
 public final class Desktop {
@@ -71,6 +72,11 @@ public final class Desktop {
       System.setErr(stderr);
       TOOLKIT_LOG.setLevel(level);
     }
+  }
+
+  /** Whether a file is, by its name, a case or a prescription that may hold one. */
+  public static boolean mayOpen(String name) {
+    return CaseEnding.isOn(name) || name.toLowerCase(Locale.ROOT).endsWith(".pdf");
   }
 
   /** Whether there is anything to show a window on; only Linux can tell before trying. */
