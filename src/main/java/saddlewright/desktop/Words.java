@@ -8,14 +8,25 @@ import saddlewright.rules.Sentence;
 
 /** The words of the window, from its message file. */
 public final class Words {
-  private static final ResourceBundle BUNDLE =
-      ResourceBundle.getBundle("saddlewright.desktop.messages", Locale.UK);
+  /** The user's language where there is a message file for it, otherwise English. */
+  private static ResourceBundle bundle =
+      ResourceBundle.getBundle(
+          "saddlewright.desktop.messages",
+          Locale.getDefault(),
+          ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
 
   private Words() {}
 
+  /** Speaks in the words of another bundle; what was said before stays as it was said. */
+  static ResourceBundle speak(ResourceBundle other) {
+    ResourceBundle before = bundle;
+    bundle = other;
+    return before;
+  }
+
   /** The words under a key, with {0}, {1} … filled in. */
   public static String of(String key, Object... arguments) {
-    String pattern = BUNDLE.getString(key);
+    String pattern = bundle.getString(key);
     return arguments.length == 0
         ? pattern
         : new MessageFormat(pattern, Locale.ROOT).format(arguments);
@@ -25,7 +36,7 @@ public final class Words {
   public static String of(Enum<?> constant) {
     String key = constant.getDeclaringClass().getSimpleName() + "." + constant.name();
     try {
-      return BUNDLE.getString(key);
+      return bundle.getString(key);
     } catch (MissingResourceException e) {
       String plain = constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
       return Character.toUpperCase(plain.charAt(0)) + plain.substring(1);

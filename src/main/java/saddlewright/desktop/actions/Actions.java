@@ -93,9 +93,12 @@ public final class Actions {
     return out;
   }
 
+  private static String plain(MenuItem item) {
+    return item.isMnemonicParsing() ? plain(item.getText()) : item.getText();
+  }
+
   /** The text without the mark of its access key; a doubled mark stands for itself. */
-  static String plain(MenuItem item) {
-    String text = item.getText();
-    return item.isMnemonicParsing() ? text.replaceAll("_(?!_)", "").replace("__", "_") : text;
+  public static String plain(String text) {
+    return text.replaceAll("_(?!_)", "").replace("__", "_");
   }
 }
