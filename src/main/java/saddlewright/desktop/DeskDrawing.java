@@ -46,7 +46,7 @@ record DeskDrawing(Drawing drawing, Palette palette, String title) {
     return new DeskDrawing(
         SheetDrawing.of(shown(table, Arch.UPPER), shown(table, Arch.LOWER), options, callouts)
             .drawing(),
-        table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER,
+        table.printedPalette(),
         title.strip());
   }
 

@@ -30,6 +30,7 @@ import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.panels.ToolStrip;
 import saddlewright.desktop.panels.ViewChoice;
+import saddlewright.desktop.preferences.MyDetails;
 import saddlewright.desktop.preferences.Preferences;
 import saddlewright.desktop.prescription.CompletenessPane;
 import saddlewright.desktop.prescription.GapTrail;
@@ -82,7 +83,7 @@ public final class EditorWindow {
     this.sheet = new SheetPane(table, tools);
     this.subject = new SubjectPane(table);
     this.remembered = new Remembered(settings);
-    this.mine = new MyDetails(settings);
+    this.mine = preferences.mine().orElseGet(() -> new MyDetails(settings));
     this.files = new CaseFiles(table, remembered);
     this.printing = new Printing(remembered);
     this.prescriptions = new PrescriptionFiles(table, files);

@@ -32,8 +32,9 @@ import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
 import saddlewright.desktop.history.Gesture;
 import saddlewright.desktop.history.History;
-import saddlewright.desktop.preferences.Inks;
+import saddlewright.desktop.inks.Inks;
 import saddlewright.desktop.preferences.Preferences;
+import saddlewright.drawing.Palette;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
 import saddlewright.prescription.pdf.Letterhead;
@@ -371,6 +372,16 @@ public final class Worktable {
   /** The colours that the user has chosen for inks. */
   public ReadOnlyObjectProperty<Inks> inksProperty() {
     return inks;
+  }
+
+  /** The colours in which the sheet is shown. */
+  public Palette palette() {
+    return blackAndWhite.get() ? Palette.MONO : inks.get().on(darkDesk.get());
+  }
+
+  /** The colours in which the sheet is printed and exported. */
+  public Palette printedPalette() {
+    return blackAndWhite.get() ? Palette.MONO : inks.get().onPaper();
   }
 
   /** How large text is, as a multiple of the usual size: 1 to 3. */

@@ -6,8 +6,8 @@ import java.util.Map;
 /**
  * Colours of the ink roles for one purpose, as #rrggbb.
  *
- * <p>Line colours of the default palette keep at least 3:1 contrast on white paper and are told
- * apart by people with red-green or blue-yellow colour blindness (hues after Okabe and Ito); every
+ * <p>In the colours of paper and of the dark desk, lines keep at least 3:1 contrast with what they
+ * stand on and words 4.5:1, and the parts are told apart by people who confuse red and green; every
  * role also has a line or hatch of its own.
  */
 public final class Palette {
@@ -58,23 +58,23 @@ public final class Palette {
     m.put(Ink.ENAMEL_SHADE, "#ece5d2");
     m.put(Ink.TOOTH_LINE, "#3b4046");
     m.put(Ink.FISSURE, "#8a857a");
-    m.put(Ink.FAINT, "#8b9096");
+    m.put(Ink.FAINT, "#888d93");
     m.put(Ink.GINGIVA, "#b77a70");
     m.put(Ink.MUCOSA, "#faf1ee");
-    m.put(Ink.ANATOMY, "#8a9096");
+    m.put(Ink.ANATOMY, "#868c92");
     m.put(Ink.LABEL, "#23282d");
     m.put(Ink.METAL, "#dfe6eb");
     m.put(Ink.METAL_LINE, "#27323b");
-    m.put(Ink.REST, "#b8480a");
-    m.put(Ink.RETENTIVE, "#0a5b9f");
-    m.put(Ink.RECIPROCAL, "#00755a");
-    m.put(Ink.GUIDE, "#6a4c9c");
-    m.put(Ink.INDIRECT, "#94246b");
+    m.put(Ink.REST, "#bf5a0a");
+    m.put(Ink.RETENTIVE, "#0a62b5");
+    m.put(Ink.RECIPROCAL, "#008562");
+    m.put(Ink.GUIDE, "#45248a");
+    m.put(Ink.INDIRECT, "#b53a94");
     m.put(Ink.ACRYLIC, "#f8dfe3");
-    m.put(Ink.ACRYLIC_LINE, "#a4476a");
+    m.put(Ink.ACRYLIC_LINE, "#7a2340");
     m.put(Ink.MESH, "#55616a");
-    m.put(Ink.RELIEF, "#75661f");
-    m.put(Ink.UNDERCUT, "#0a5b9f");
+    m.put(Ink.RELIEF, "#5e4d0c");
+    m.put(Ink.UNDERCUT, "#0a62b5");
     m.put(Ink.EXTRACTION, "#a8261c");
     m.put(Ink.NOTE, "#3b4046");
     m.put(Ink.FINDING, "#a8261c");
@@ -107,10 +107,10 @@ public final class Palette {
   private static Map<Ink, String> dark() {
     Map<Ink, String> m = new EnumMap<>(Ink.class);
     m.put(Ink.PAPER, "#20252a");
-    m.put(Ink.ENAMEL, "#e9e4d4");
-    m.put(Ink.ENAMEL_SHADE, "#cfc6ae");
-    m.put(Ink.TOOTH_LINE, "#14181c");
-    m.put(Ink.FISSURE, "#7d7769");
+    m.put(Ink.ENAMEL, "#3f403b");
+    m.put(Ink.ENAMEL_SHADE, "#33342f");
+    m.put(Ink.TOOTH_LINE, "#cfcabb");
+    m.put(Ink.FISSURE, "#928c7d");
     m.put(Ink.FAINT, "#858d95");
     m.put(Ink.GINGIVA, "#c98f85");
     m.put(Ink.MUCOSA, "#2b2b2e");
@@ -118,16 +118,16 @@ public final class Palette {
     m.put(Ink.LABEL, "#e8ebee");
     m.put(Ink.METAL, "#5b6771");
     m.put(Ink.METAL_LINE, "#d7e0e7");
-    m.put(Ink.REST, "#f08a4b");
-    m.put(Ink.RETENTIVE, "#62b1ee");
-    m.put(Ink.RECIPROCAL, "#3fc49d");
-    m.put(Ink.GUIDE, "#b59be6");
-    m.put(Ink.INDIRECT, "#e57fbd");
+    m.put(Ink.REST, "#ee8a3c");
+    m.put(Ink.RETENTIVE, "#70ccfa");
+    m.put(Ink.RECIPROCAL, "#9aeccb");
+    m.put(Ink.GUIDE, "#a282f2");
+    m.put(Ink.INDIRECT, "#e765b4");
     m.put(Ink.ACRYLIC, "#573842");
-    m.put(Ink.ACRYLIC_LINE, "#e294b1");
+    m.put(Ink.ACRYLIC_LINE, "#ec8a94");
     m.put(Ink.MESH, "#b3bec7");
-    m.put(Ink.RELIEF, "#d3c06a");
-    m.put(Ink.UNDERCUT, "#62b1ee");
+    m.put(Ink.RELIEF, "#ecd95a");
+    m.put(Ink.UNDERCUT, "#70ccfa");
     m.put(Ink.EXTRACTION, "#f0776c");
     m.put(Ink.NOTE, "#e8ebee");
     m.put(Ink.FINDING, "#f0776c");

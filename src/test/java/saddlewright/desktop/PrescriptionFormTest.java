@@ -26,6 +26,7 @@ import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.casefile.order.Regime;
+import saddlewright.desktop.preferences.MyDetails;
 import saddlewright.desktop.preview.DeskDocument;
 import saddlewright.prescription.Level;
 

@@ -25,6 +25,8 @@ import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.dentition.Notation;
 import saddlewright.desktop.Words;
+import saddlewright.desktop.inks.Colour;
+import saddlewright.desktop.inks.Inks;
 import saddlewright.drawing.Ink;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.rules.Profile;
@@ -68,6 +70,7 @@ public final class Preferences {
   }
 
   private final Optional<Path> file;
+  private final Optional<MyDetails> mine;
   private final Map<String, Kept<?>> kept = new LinkedHashMap<>();
   private final DoubleProperty textSize =
       new SimpleDoubleProperty(LEAST_TEXT) {
@@ -100,6 +103,7 @@ public final class Preferences {
 
   private Preferences(Optional<Path> file) {
     this.file = file;
+    this.mine = folder().map(MyDetails::new);
     keep(Setting.number("text-size", LEAST_TEXT, LEAST_TEXT, MOST_TEXT), textSize);
     keep(Setting.choice("appearance", Appearance.SYSTEM), appearance);
     keep(Setting.choice("notation", Notation.FDI), notation);
@@ -142,6 +146,18 @@ public final class Preferences {
     return new Preferences(Optional.empty());
   }
 
+  /**
+   * Who the prescriber and the laboratory are, in a file of their own; empty where nothing is kept.
+   */
+  public Optional<MyDetails> mine() {
+    return mine;
+  }
+
+  /** The folder of the user's settings; empty where nothing is kept. */
+  public Optional<Path> folder() {
+    return file.map(AtomicFile::folderOf);
+  }
+
   private <T> void keep(Setting<T> setting, Property<T> property) {
     Kept<T> k = new Kept<>(setting, property);
     kept.put(setting.key(), k);
@@ -158,7 +174,7 @@ public final class Preferences {
               Optional.empty(),
               false,
               Words.of("preferences.lawful-colour"),
-              text -> Inks.parse(text).map(Optional::of),
+              text -> Colour.parse(text).map(c -> Optional.of(c.hex())),
               c -> c.orElse("")),
           colour);
     }

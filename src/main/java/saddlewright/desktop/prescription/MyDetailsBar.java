@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -14,9 +16,9 @@ import saddlewright.casefile.order.Answer;
 import saddlewright.casefile.order.Item;
 import saddlewright.casefile.order.PrescriptionDetails;
 import saddlewright.desktop.FileQuestion;
-import saddlewright.desktop.MyDetails;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.preferences.MyDetails;
 import saddlewright.prescription.pdf.Letterhead;
 
 /** Fills in who the prescriber and the laboratory are, and keeps them for the next case. */
@@ -28,6 +30,10 @@ final class MyDetailsBar extends VBox {
   private final Button picture = new Button(Words.of("mine.letterhead"));
   private final Button bare = new Button(Words.of("mine.no-letterhead"));
   private final Label said = FieldBlock.small("hint-line");
+  private Optional<Path> shown = Optional.empty();
+
+  /** Held here, so that a window that is closed is not held by the details that outlive it. */
+  private final InvalidationListener elsewhere = o -> follow();
 
   MyDetailsBar(Worktable table, MyDetails mine) {
     this.table = table;
@@ -44,8 +50,19 @@ final class MyDetailsBar extends VBox {
     bare.setOnAction(e -> take(Optional.empty()));
     getChildren().addAll(new FlowPane(8, 6, fill, keep, picture, bare), said);
     say("");
-    mine.letterhead().ifPresent(this::show);
+    follow();
+    mine.letterheadProperty().addListener(new WeakInvalidationListener(elsewhere));
+    mine.knownProperty().addListener(new WeakInvalidationListener(elsewhere));
+  }
+
+  /** Takes over what has been set here, in another window or in the preferences. */
+  private void follow() {
+    if (!mine.letterhead().equals(shown)) {
+      shown = mine.letterhead();
+      shown.ifPresentOrElse(this::show, () -> table.letterheadProperty().set(Optional.empty()));
+    }
     bare.setDisable(mine.letterhead().isEmpty());
+    refresh();
   }
 
   void refresh() {
@@ -105,11 +122,11 @@ final class MyDetailsBar extends VBox {
     if (file.isPresent() && !show(file.get())) {
       return;
     }
+    shown = file.map(Path::toAbsolutePath);
     if (file.isEmpty()) {
       table.letterheadProperty().set(Optional.empty());
       say("");
     }
-    bare.setDisable(file.isEmpty());
     try {
       mine.rememberLetterhead(file);
     } catch (CaseFileException e) {

@@ -10,10 +10,10 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import saddlewright.desktop.MyDetails;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.preferences.MyDetails;
 import saddlewright.prescription.FormField;
 
 /** The step of the prescription: the form with its sections, and the ways out of the window. */

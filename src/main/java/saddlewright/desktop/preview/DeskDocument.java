@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import saddlewright.casefile.Assessment;
 import saddlewright.desktop.Worktable;
-import saddlewright.drawing.Palette;
 import saddlewright.prescription.FindingSign;
 import saddlewright.prescription.Issue;
 import saddlewright.prescription.NamedPatient;
@@ -25,7 +24,7 @@ public record DeskDocument(Assessment assessment, PrintOptions options, boolean 
         table.assessment(),
         PrintOptions.on(LocalDate.now())
             .with(table.notationProperty().get())
-            .with(table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER)
+            .with(table.printedPalette())
             .with(table.paperProperty().get())
             .withPatient(
                 NamedPatient.on(table.current().prescription(), table.patientProperty().get()))

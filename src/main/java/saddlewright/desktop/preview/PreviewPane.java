@@ -88,6 +88,7 @@ public final class PreviewPane extends BorderPane {
     table.assessmentProperty().addListener(changed);
     table.notationProperty().addListener(changed);
     table.blackAndWhiteProperty().addListener(changed);
+    table.inksProperty().addListener(changed);
     table.markersProperty().addListener(changed);
     table.paperProperty().addListener(changed);
     table.patientProperty().addListener(changed);

@@ -121,9 +121,7 @@ public final class SheetPane extends Pane {
   }
 
   Palette palette() {
-    return table.blackAndWhiteProperty().get()
-        ? Palette.MONO
-        : table.inksProperty().get().on(table.darkDeskProperty().get());
+    return table.palette();
   }
 
   private DrawingOptions options() {

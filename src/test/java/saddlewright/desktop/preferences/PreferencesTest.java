@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import saddlewright.dentition.Notation;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.inks.Inks;
 import saddlewright.drawing.Ink;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.rules.Profile;

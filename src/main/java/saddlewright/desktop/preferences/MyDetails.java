@@ -1,4 +1,4 @@
-package saddlewright.desktop;
+package saddlewright.desktop.preferences;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.order.Item;
@@ -36,10 +38,12 @@ public final class MyDetails {
   private static final String FILE = "my-details.properties";
 
   private final Path file;
-  private Map<Item, String> known = Map.of();
-  private Optional<Path> letterhead;
+  private final ReadOnlyObjectWrapper<Map<Item, String>> known =
+      new ReadOnlyObjectWrapper<>(Map.of());
+  private final ReadOnlyObjectWrapper<Optional<Path>> letterhead =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
 
-  MyDetails(Path folder) {
+  public MyDetails(Path folder) {
     this.file = folder.resolve(FILE);
     Properties p = new Properties();
     try (var in = Files.newBufferedReader(file)) {
@@ -48,10 +52,10 @@ public final class MyDetails {
       // Nothing kept yet, or not readable: one writes it once more.
       p.clear();
     }
-    letterhead =
+    letterhead.set(
         Optional.of(p.getProperty(LETTERHEAD, "").strip())
             .filter(t -> !t.isEmpty())
-            .flatMap(MyDetails::path);
+            .flatMap(MyDetails::path));
     keep(
         ITEMS.stream()
             .filter(i -> !p.getProperty(i.key(), "").isBlank())
@@ -70,12 +74,16 @@ public final class MyDetails {
   private void keep(Map<Item, String> texts) {
     Map<Item, String> next = new EnumMap<>(Item.class);
     next.putAll(texts);
-    known = Collections.unmodifiableMap(next);
+    known.set(Collections.unmodifiableMap(next));
   }
 
   /** What is kept; empty before anything has been. */
   public Map<Item, String> known() {
-    return known;
+    return known.get();
+  }
+
+  public ReadOnlyObjectProperty<Map<Item, String>> knownProperty() {
+    return known.getReadOnlyProperty();
   }
 
   /** Where it is kept. */
@@ -96,7 +104,11 @@ public final class MyDetails {
 
   /** The picture at the head of prescriptions; empty when there is none. */
   public Optional<Path> letterhead() {
-    return letterhead;
+    return letterhead.get();
+  }
+
+  public ReadOnlyObjectProperty<Optional<Path>> letterheadProperty() {
+    return letterhead.getReadOnlyProperty();
   }
 
   /**
@@ -105,18 +117,20 @@ public final class MyDetails {
    * @throws CaseFileException when that cannot be written; it then holds until the window is closed
    */
   public void rememberLetterhead(Optional<Path> picture) throws CaseFileException {
-    letterhead = picture.map(Path::toAbsolutePath);
+    letterhead.set(picture.map(Path::toAbsolutePath));
     write();
   }
 
   private void write() throws CaseFileException {
     StringBuilder out = new StringBuilder();
-    known.forEach(
-        (item, text) -> out.append(item.key()).append('=').append(escaped(text)).append('\n'));
-    letterhead.ifPresent(
-        l -> out.append(LETTERHEAD).append('=').append(escaped(l.toString())).append('\n'));
+    known()
+        .forEach(
+            (item, text) -> out.append(item.key()).append('=').append(escaped(text)).append('\n'));
+    letterhead()
+        .ifPresent(
+            l -> out.append(LETTERHEAD).append('=').append(escaped(l.toString())).append('\n'));
     try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
+      Files.createDirectories(AtomicFile.folderOf(file));
     } catch (IOException e) {
       // The writer says what is wrong with the folder.
     }

@@ -1,10 +1,8 @@
-package saddlewright.desktop.preferences;
+package saddlewright.desktop.inks;
 
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import saddlewright.drawing.Ink;
 import saddlewright.drawing.Palette;
 
@@ -35,9 +33,19 @@ public record Inks(Map<Ink, String> light, Map<Ink, String> dark) {
     return darkDesk ? Palette.DARK.with(dark) : Palette.PAPER.with(light);
   }
 
-  /** A colour as people write it, such as #0A5B9F, in the way it is kept; empty when it is none. */
-  static Optional<String> parse(String text) {
-    String s = text.strip().toLowerCase(Locale.ROOT);
-    return s.matches("#[0-9a-f]{6}") ? Optional.of(s) : Optional.empty();
+  /**
+   * The colours of the printed sheet: those of the light desk, on white, as far as what is drawn in
+   * them can be seen there; the program's own for the others.
+   */
+  public Palette onPaper() {
+    Map<Ink, String> printed = new EnumMap<>(Ink.class);
+    printed.putAll(light);
+    printed.remove(Ink.PAPER);
+    boolean dropped = true;
+    while (dropped) {
+      InkCheck check = new InkCheck(Palette.PAPER.with(printed));
+      dropped = printed.keySet().removeIf(ink -> !check.passes(ink));
+    }
+    return Palette.PAPER.with(printed);
   }
 }
