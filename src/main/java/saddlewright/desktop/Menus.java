@@ -18,12 +18,13 @@ import javafx.scene.input.KeyCombination;
 import javafx.stage.Window;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Notation;
+import saddlewright.dentition.Side;
 import saddlewright.design.ArchDesign;
 import saddlewright.desktop.actions.MoreKeys;
 import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.sheet.SheetPane;
-import saddlewright.desktop.subject.SubjectMenu;
+import saddlewright.desktop.subject.SelectionEdits;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.desktop.tools.ToolChoice;
 import saddlewright.rules.Profile;
@@ -140,16 +141,10 @@ final class Menus extends MenuBar {
     table.undoNameProperty().addListener(o -> names.run());
     table.redoNameProperty().addListener(o -> names.run());
     names.run();
-    MenuItem delete = item("menu.delete", "Delete", () -> SubjectMenu.delete(table));
-    MenuItem mirror =
-        item(
-            "menu.mirror",
-            "Shortcut+M",
-            () ->
-                table
-                    .selected()
-                    .ifPresent(
-                        s -> table.component(s).ifPresent(c -> SubjectMenu.mirror(table, s, c))));
+    SelectionEdits selection = new SelectionEdits(table);
+    MenuItem delete = item("menu.delete", "Delete", selection::delete);
+    MenuItem mirror = item("menu.mirror", "Shortcut+M", () -> selection.mirror(false));
+    MenuItem unit = item("menu.mirror-unit", "Shortcut+Shift+M", () -> selection.mirror(true));
     ObservableBooleanValue closed = Bindings.not(table.openProperty());
     var nothing =
         Bindings.createBooleanBinding(
@@ -167,6 +162,9 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         disabled(delete, nothing),
         disabled(mirror, nothing),
+        disabled(unit, nothing),
+        disabled(item("menu.mirror-right", "", () -> selection.mirrorSide(Side.RIGHT)), closed),
+        disabled(item("menu.mirror-left", "", () -> selection.mirrorSide(Side.LEFT)), closed),
         new SeparatorMenuItem(),
         disabled(item("edit.copy-drawing", "Shortcut+Shift+C", copies::drawing), closed),
         disabled(item("edit.copy-schedule", "Shortcut+Shift+T", copies::schedule), closed),

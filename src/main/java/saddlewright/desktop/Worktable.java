@@ -516,12 +516,16 @@ public final class Worktable {
     return subject.component().flatMap(current().design(subject.arch())::find);
   }
 
-  /** Selects what the newer design of an arch has and the older has not. */
+  /** Selects what the newer design of an arch has and the older has not, if there is any. */
   public void selectNew(ArchDesign older, ArchDesign newer) {
-    newer.components().stream()
-        .filter(c -> older.find(c.id()).isEmpty())
-        .findFirst()
-        .ifPresent(c -> select(Subject.of(newer.arch(), c)));
+    List<Subject> fresh =
+        newer.components().stream()
+            .filter(c -> older.find(c.id()).isEmpty())
+            .map(c -> Subject.of(newer.arch(), c))
+            .toList();
+    if (!fresh.isEmpty()) {
+      selection.set(fresh);
+    }
   }
 
   private boolean show(Case next) {

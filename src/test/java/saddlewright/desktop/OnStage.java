@@ -291,6 +291,25 @@ final class OnStage implements AutoCloseable {
         });
   }
 
+  /** The keys that are held during what the mouse does. */
+  enum Held {
+    NONE,
+    SHIFT,
+    ALT
+  }
+
+  private Held held = Held.NONE;
+
+  /** Does something with a key held. */
+  void with(Held key, java.util.concurrent.Callable<Void> doing) throws Exception {
+    held = key;
+    try {
+      doing.call();
+    } finally {
+      held = Held.NONE;
+    }
+  }
+
   private void mouse(javafx.event.EventType<MouseEvent> type, Point p, MouseButton button)
       throws Exception {
     run(
@@ -309,9 +328,9 @@ final class OnStage implements AutoCloseable {
                   screen.getY(),
                   button,
                   1,
+                  held == Held.SHIFT,
                   false,
-                  false,
-                  false,
+                  held == Held.ALT,
                   false,
                   down,
                   false,

@@ -23,7 +23,7 @@ import saddlewright.desktop.subject.Attribute;
 import saddlewright.desktop.subject.Attributes;
 import saddlewright.desktop.subject.ComponentWords;
 import saddlewright.desktop.subject.Facts;
-import saddlewright.desktop.subject.SubjectMenu;
+import saddlewright.desktop.subject.SelectionEdits;
 import saddlewright.layout.Laid;
 import saddlewright.layout.Measure;
 
@@ -159,10 +159,10 @@ final class ComponentForm {
   private void actions() {
     Button mirror = new Button(Words.of("menu.mirror"));
     mirror.setId("mirror");
-    mirror.setOnAction(e -> SubjectMenu.mirror(table, subject, component));
+    mirror.setOnAction(e -> new SelectionEdits(table).mirror(false));
     Button delete = new Button(Words.of("menu.delete"));
     delete.setId("delete");
-    delete.setOnAction(e -> SubjectMenu.delete(table));
+    delete.setOnAction(e -> new SelectionEdits(table).delete());
     FlowPane row = new FlowPane(8, 8, mirror, delete);
     row.getStyleClass().add("actions");
     form.wide(row);

@@ -212,7 +212,8 @@ final class Grip extends StackPane {
     setCursor(cursor());
   }
 
-  private void cancel() {
+  /** Puts it back; what is dragged on means nothing. */
+  void cancel() {
     cancelled = true;
     aimed = Optional.empty();
     ghost.clear();

@@ -107,6 +107,11 @@ final class Grips extends Group {
     }
   }
 
+  /** The grip of a handle of what is selected. */
+  Optional<Grip> find(String handle) {
+    return grips.values().stream().filter(g -> g.handle().id().equals(handle)).findFirst();
+  }
+
   void hold(Grip grip) {
     held = Optional.of(grip);
     Handle h = grip.handle();
@@ -131,10 +136,5 @@ final class Grips extends Group {
     held = Optional.empty();
     rail.getChildren().clear();
     update();
-  }
-
-  /** Whether a handle is being dragged. */
-  boolean isHeld() {
-    return held.isPresent();
   }
 }

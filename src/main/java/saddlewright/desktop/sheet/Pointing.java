@@ -1,72 +1,85 @@
 package saddlewright.desktop.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Cursor;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import saddlewright.casefile.Case;
-import saddlewright.design.Component;
-import saddlewright.design.DesignEdit;
+import saddlewright.dentition.Arch;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.Note;
 import saddlewright.design.Subject;
-import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.history.Gesture;
+import saddlewright.desktop.sheet.Offers.Offer;
 import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.desktop.tools.Aim;
-import saddlewright.desktop.tools.Proposal;
+import saddlewright.desktop.tools.Refusal;
 import saddlewright.desktop.tools.Tool;
 import saddlewright.desktop.tools.ToolBox;
-import saddlewright.desktop.tools.ToolChoice;
-import saddlewright.geometry.Point;
 
 /** Follows the pointer over the sheet: ghosts, clicks, dragging, panning, the wheel. */
 final class Pointing {
   private static final double NOTCH = 1.12;
   private static final double CLICK = 4;
 
+  /** Farther on, the usual form is proposed again, pixels. */
+  private static final double ELSEWHERE = 12;
+
   private final SheetPane sheet;
   private final Worktable table;
-  private final ToolBox tools;
+  private final Offers offers;
   private final Ghost ghost;
-  private int alternative;
+  private final Grips grips;
   private double lastX;
   private double lastY;
   private double downX;
   private double downY;
-  private boolean panning;
-  private boolean charting;
-  private Gesture charted = new Gesture();
-  private Optional<Note> dragged = Optional.empty();
+  private boolean over;
+  private boolean bothSides;
+  private boolean spaceDown;
+  private Optional<Drag> drag = Optional.empty();
 
-  Pointing(SheetPane sheet, Worktable table, ToolBox tools, Ghost ghost) {
+  Pointing(SheetPane sheet, Worktable table, ToolBox tools, Ghost ghost, Grips grips) {
     this.sheet = sheet;
     this.table = table;
-    this.tools = tools;
+    this.offers = new Offers(table, tools);
     this.ghost = ghost;
+    this.grips = grips;
     sheet.addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
-    sheet.addEventHandler(MouseEvent.MOUSE_EXITED, e -> ghost.clear());
+    sheet.addEventHandler(
+        MouseEvent.MOUSE_EXITED,
+        e -> {
+          over = false;
+          ghost.clear();
+        });
     sheet.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
     sheet.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
     sheet.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
     sheet.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
     sheet.addEventHandler(KeyEvent.KEY_PRESSED, this::typed);
+    sheet.addEventHandler(KeyEvent.ANY, this::held);
+    sheet.focusedProperty().addListener(o -> spaceDown = false);
     tools
         .inHandProperty()
         .addListener(
             o -> {
-              alternative = 0;
+              offers.begin();
               ghost.clear();
             });
   }
 
   private void moved(MouseEvent e) {
-    if (Math.hypot(e.getX() - lastX, e.getY() - lastY) > 12) {
-      alternative = 0;
+    if (Math.hypot(e.getX() - lastX, e.getY() - lastY) > ELSEWHERE) {
+      offers.begin();
     }
+    over = true;
+    bothSides = e.isAltDown();
     lastX = e.getX();
     lastY = e.getY();
     hover();
@@ -74,26 +87,26 @@ final class Pointing {
 
   private void hover() {
     Optional<Aim> aim = sheet.aim(lastX, lastY);
-    List<Proposal> offers = aim.map(this::offers).orElse(List.of());
-    if (offers.isEmpty()) {
-      ghost.clear();
+    Optional<Offer> offer = aim.flatMap(a -> offers.at(a, bothSides));
+    if (offer.isPresent()) {
+      ghost.show(offer.get().proposal(), offer.get().more(), lastX, lastY);
+      cursor(Cursor.CROSSHAIR);
       return;
     }
-    Proposal p = offers.get(alternative % offers.size());
-    String more =
-        offers.size() > 1
-            ? Words.of("ghost.alternatives", alternative % offers.size() + 1, offers.size())
-            : "";
-    ghost.show(p, more, lastX, lastY);
+    Optional<Refusal> refusal = aim.flatMap(offers::refusal);
+    if (refusal.isPresent()) {
+      ghost.refuse(refusal.get().words(), lastX, lastY);
+    } else {
+      ghost.clear();
+    }
+    cursor(aim.filter(a -> !sheet.pick(a).isEmpty()).isPresent() ? Cursor.HAND : Cursor.DEFAULT);
   }
 
-  private List<Proposal> offers(Aim aim) {
-    return tools
-        .inHandProperty()
-        .get()
-        .map(ToolChoice::tool)
-        .map(t -> t.proposals(aim, table.assessment()))
-        .orElse(List.of());
+  private void cursor(Cursor wanted) {
+    Cursor shown = spaceDown ? Cursor.OPEN_HAND : wanted;
+    if (sheet.getCursor() != shown) {
+      sheet.setCursor(shown);
+    }
   }
 
   private void pressed(MouseEvent e) {
@@ -102,59 +115,75 @@ final class Pointing {
     lastY = e.getY();
     downX = lastX;
     downY = lastY;
-    charting = false;
-    charted = new Gesture();
-    dragged = Optional.empty();
-    panning = e.getButton() == MouseButton.MIDDLE;
+    bothSides = e.isAltDown();
+    drag = Optional.empty();
     if (e.getButton() == MouseButton.SECONDARY) {
       ghost.clear();
       menu(e);
+    } else if (e.getButton() == MouseButton.MIDDLE
+        || spaceDown && e.getButton() == MouseButton.PRIMARY) {
+      drag = Optional.of(new PanDrag(true));
     } else if (e.getButton() == MouseButton.PRIMARY) {
-      dragged = noteUnder();
-      Optional<Tool> tool = tools.inHandProperty().get().map(ToolChoice::tool);
-      if (tool.map(Tool::isDragged).orElse(false)) {
-        charting = chart(false);
-      }
+      drag = Optional.of(meant(e));
     }
     e.consume();
   }
 
+  /** What dragging on from where the button went down would be. */
+  private Drag meant(MouseEvent e) {
+    Optional<Aim> aim = sheet.aim(lastX, lastY);
+    if (aim.isEmpty() || isAdding(e)) {
+      return new PanDrag(false);
+    }
+    Optional<Grip> words = noteWords(aim.get());
+    if (words.isPresent()) {
+      return new GripDrag(words.get());
+    }
+    Optional<Tool> tool = offers.tool();
+    if (tool.filter(Tool::isDragged).isPresent() && aim.get().inside()) {
+      return new ChartDrag();
+    }
+    return tool.filter(t -> t.isStretched(aim.get(), table.assessment())).isPresent()
+        ? new StretchDrag(sheet, offers, ghost, aim.get(), o -> place(o, aim.get()))
+        : new PanDrag(false);
+  }
+
   private void dragged(MouseEvent e) {
-    double dx = e.getX() - lastX;
-    double dy = e.getY() - lastY;
+    bothSides = e.isAltDown();
+    drag.ifPresent(d -> d.to(e));
     lastX = e.getX();
     lastY = e.getY();
-    boolean far = Math.hypot(lastX - downX, lastY - downY) > CLICK;
-    if (charting) {
-      chart(true);
-    } else if (dragged.isPresent()) {
-      if (far) {
-        dragNote();
-      }
-    } else if (panning || far) {
-      if (!panning) {
-        panning = true;
-        ghost.clear();
-      }
-      sheet.pan(dx, dy);
-    }
   }
 
   private void released(MouseEvent e) {
+    Optional<Drag> done = drag;
+    drag = Optional.empty();
     lastX = e.getX();
     lastY = e.getY();
-    boolean far = Math.hypot(lastX - downX, lastY - downY) > CLICK;
-    if (e.getButton() == MouseButton.PRIMARY && !charting && !panning) {
-      if (dragged.isPresent() && far) {
-        dragNote().ifPresent(next -> table.apply(Words.of("edit.move-note"), next));
+    bothSides = e.isAltDown();
+    done.ifPresent(d -> d.drop(e));
+    boolean click =
+        e.getButton() == MouseButton.PRIMARY
+            && done.filter(d -> d instanceof PanDrag p && p.panning).isEmpty()
+            && done.filter(d -> d instanceof ChartDrag).isEmpty()
+            && done.filter(d -> d instanceof StretchDrag s && s.isMoved()).isEmpty()
+            && done.filter(d -> d instanceof GripDrag g && g.begun).isEmpty();
+    if (click) {
+      if (isAdding(e)) {
+        add();
       } else {
         click();
       }
     }
-    panning = false;
-    charting = false;
-    dragged = Optional.empty();
     hover();
+  }
+
+  private boolean isFar(MouseEvent e) {
+    return Math.hypot(e.getX() - downX, e.getY() - downY) > CLICK;
+  }
+
+  private static boolean isAdding(MouseEvent e) {
+    return e.isShortcutDown() || e.isShiftDown();
   }
 
   private void click() {
@@ -163,87 +192,68 @@ final class Pointing {
       table.select();
       return;
     }
-    List<Proposal> offers = offers(aim.get());
-    if (offers.isEmpty()) {
-      select(sheet.pick(aim.get()));
+    Optional<Offer> offer = offers.at(aim.get(), bothSides);
+    if (offer.isEmpty()) {
+      select(sheet.pick(aim.get()), offers.refusal(aim.get()).flatMap(Refusal::there));
       return;
     }
-    Proposal p = offers.get(alternative % offers.size());
-    Case before = table.current();
-    table.apply(p.name(), p.next());
-    if (before.design(p.arch()).equals(p.next().design(p.arch()))) {
-      aim.get().tooth().ifPresent(t -> table.select(Subject.of(t)));
-    } else {
-      table.selectNew(before.design(p.arch()), p.next().design(p.arch()));
-    }
-    alternative = 0;
+    place(offer.get(), aim.get());
   }
 
-  /** Selects what is there; clicking again at the same place goes on to what lies below. */
-  private void select(List<Subject> there) {
-    if (there.isEmpty()) {
+  private void place(Offer offer, Aim aim) {
+    Case before = table.current();
+    var p = offer.proposal();
+    table.apply(p.name(), p.next());
+    if (before.design(p.arch()).equals(p.next().design(p.arch()))) {
+      aim.tooth().ifPresent(t -> table.select(Subject.of(t)));
+    } else {
+      table.selectNew(before.design(p.arch()), table.current().design(p.arch()));
+    }
+    offers.begin();
+  }
+
+  /**
+   * Selects what is there, first what stood in the way of placing another; clicking again at the
+   * same place goes on to what lies below.
+   */
+  private void select(List<Subject> there, Optional<Subject> first) {
+    List<Subject> row = new ArrayList<>(there);
+    first.ifPresent(
+        s -> {
+          row.remove(s);
+          row.add(0, s);
+        });
+    if (row.isEmpty()) {
       table.select();
       return;
     }
-    int i = table.selected().map(there::indexOf).orElse(-1);
-    table.select(there.get((i + 1) % there.size()));
+    int i = table.selected().map(row::indexOf).orElse(-1);
+    table.select(row.get((i + 1) % row.size()));
   }
 
-  /** Charts the tooth under the pointer; dragging on belongs to the same edit. */
-  private boolean chart(boolean further) {
-    Optional<Aim> aim = sheet.aim(lastX, lastY).filter(Aim::inside);
-    if (aim.isEmpty()) {
-      return further;
+  /** Adds what lies there to the selection, or takes it out of it. */
+  private void add() {
+    List<Subject> there = sheet.aim(lastX, lastY).map(sheet::pick).orElse(List.of());
+    if (there.isEmpty()) {
+      return;
     }
-    List<Proposal> offers = offers(aim.get());
-    if (!offers.isEmpty()) {
-      table.apply(offers.get(0).name(), offers.get(0).next(), charted);
+    List<Subject> next = new ArrayList<>(table.selectionProperty().get());
+    Optional<Subject> chosen = there.stream().filter(next::contains).findFirst();
+    if (chosen.isPresent()) {
+      next.remove(chosen.get());
+    } else {
+      next.add(there.get(0));
     }
-    table.select(Subject.of(aim.get().tooth().orElseThrow()));
-    return true;
+    table.select(next.toArray(Subject[]::new));
   }
 
-  private Optional<Note> noteUnder() {
+  /** The grip of the words of the selected note, when these are under the pointer. */
+  private Optional<Grip> noteWords(Aim aim) {
     return table
         .selected()
-        .flatMap(table::component)
-        .filter(Note.class::isInstance)
-        .map(Note.class::cast)
-        .filter(
-            n ->
-                sheet
-                    .aim(lastX, lastY)
-                    .map(sheet::pick)
-                    .map(s -> s.contains(table.selected().get()))
-                    .orElse(false));
-  }
-
-  private Optional<Case> dragNote() {
-    Note n = dragged.orElseThrow();
-    Subject.OfComponent subject = (Subject.OfComponent) table.selected().orElseThrow();
-    return sheet
-        .place(subject.arch())
-        .map(
-            t -> {
-              Point from = t.inverse().apply(sheet.camera().toSheet(downX, downY));
-              Point to = t.inverse().apply(sheet.camera().toSheet(lastX, lastY));
-              Component moved =
-                  new Note(
-                      n.id(),
-                      n.text(),
-                      clamped(n.x() + to.x() - from.x()),
-                      clamped(n.y() + to.y() - from.y()),
-                      n.pointsAtX(),
-                      n.pointsAtY());
-              Case next = table.current().with(subject.arch(), new DesignEdit.Change(moved));
-              ghost.show(
-                  new Proposal(Words.of("edit.move-note"), subject.arch(), next), "", lastX, lastY);
-              return next;
-            });
-  }
-
-  private static double clamped(double v) {
-    return Math.max(-190, Math.min(190, v));
+        .filter(s -> table.component(s).filter(Note.class::isInstance).isPresent())
+        .filter(s -> sheet.pick(aim).contains(s))
+        .flatMap(s -> grips.find("words"));
   }
 
   private void menu(MouseEvent e) {
@@ -254,7 +264,9 @@ final class Pointing {
               List<Subject> there = sheet.pick(aim);
               if (!there.isEmpty()) {
                 Subject s = table.selected().filter(there::contains).orElse(there.get(0));
-                table.select(s);
+                if (!table.selectionProperty().get().contains(s)) {
+                  table.select(s);
+                }
                 new SubjectMenu(table, there).show(sheet, e.getScreenX(), e.getScreenY());
               }
             });
@@ -270,19 +282,47 @@ final class Pointing {
     e.consume();
   }
 
+  /** Keys that mean something only while they are down. */
+  private void held(KeyEvent e) {
+    boolean down = e.getEventType() == KeyEvent.KEY_PRESSED;
+    if (e.getEventType() == KeyEvent.KEY_TYPED || e.getTarget() != sheet) {
+      return;
+    }
+    if (e.getCode() == KeyCode.SPACE) {
+      spaceDown = down;
+      cursor(Cursor.DEFAULT);
+    } else if (e.getCode() == KeyCode.ALT && over && drag.isEmpty() && bothSides != down) {
+      boolean shown = ghost.isShown();
+      bothSides = down;
+      hover();
+      if (shown && !down) {
+        // Let go over a ghost it meant both sides, not the menu bar.
+        e.consume();
+      }
+    }
+  }
+
   private void typed(KeyEvent e) {
+    if (e.getTarget() != sheet) {
+      return;
+    }
     if (e.getCode() == KeyCode.TAB && !e.isControlDown()) {
-      Optional<Aim> aim = sheet.aim(lastX, lastY);
-      int n = aim.map(this::offers).map(List::size).orElse(0);
-      if (n > 1) {
-        alternative = Math.floorMod(alternative + (e.isShiftDown() ? -1 : 1), n);
+      if (ghost.isShown()
+          && sheet
+              .aim(lastX, lastY)
+              .filter(a -> offers.turn(a, e.isShiftDown() ? -1 : 1))
+              .isPresent()) {
         hover();
         e.consume();
       }
     } else if (e.getCode() == KeyCode.ESCAPE) {
-      ghost.clear();
-      table.findingProperty().set(Optional.empty());
-      table.select();
+      if (drag.isPresent()) {
+        drag.get().cancel();
+      } else {
+        ghost.clear();
+        table.findingProperty().set(Optional.empty());
+        table.select();
+      }
       e.consume();
     } else if (e.getCode() == KeyCode.ENTER) {
       click();
@@ -291,26 +331,17 @@ final class Pointing {
       walk(e.getCode() == KeyCode.RIGHT ? 1 : -1);
       e.consume();
     } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
-      table
-          .selected()
-          .ifPresent(
-              s ->
-                  table.select(
-                      Subject.of(
-                          saddlewright.dentition.Tooth.at(
-                              e.getCode() == KeyCode.UP
-                                  ? saddlewright.dentition.Arch.UPPER
-                                  : saddlewright.dentition.Arch.LOWER,
-                              place(s)))));
+      Arch arch = e.getCode() == KeyCode.UP ? Arch.UPPER : Arch.LOWER;
+      table.selected().ifPresent(s -> table.select(Subject.of(Tooth.at(arch, place(s)))));
       e.consume();
     }
   }
 
   /** Moves the selection along the arch by whole teeth. */
   private void walk(int by) {
-    Subject from = table.selected().orElse(Subject.of(saddlewright.dentition.Tooth.T31));
+    Subject from = table.selected().orElse(Subject.of(Tooth.T31));
     int place = Math.max(0, Math.min(15, place(from) + by));
-    table.select(Subject.of(saddlewright.dentition.Tooth.at(from.arch(), place)));
+    table.select(Subject.of(Tooth.at(from.arch(), place)));
     sheet.reveal(table.selectionProperty().get());
   }
 
@@ -321,7 +352,100 @@ final class Pointing {
     return table
         .component(s)
         .flatMap(c -> c.teeth().stream().findFirst())
-        .map(saddlewright.dentition.Tooth::place)
+        .map(Tooth::place)
         .orElse(7);
+  }
+
+  /** Moves the page; with the primary button only once it is no click. */
+  private final class PanDrag implements Drag {
+    private boolean panning;
+
+    private PanDrag(boolean panning) {
+      this.panning = panning;
+    }
+
+    @Override
+    public void to(MouseEvent e) {
+      if (!panning && isFar(e)) {
+        panning = true;
+      }
+      if (panning) {
+        ghost.clear();
+        sheet.setCursor(Cursor.CLOSED_HAND);
+        sheet.pan(e.getX() - lastX, e.getY() - lastY);
+      }
+    }
+  }
+
+  /** Charts the tooth where the button went down and those over which it is dragged. */
+  private final class ChartDrag implements Drag {
+    private final Gesture gesture = new Gesture();
+    private boolean cancelled;
+    private final Case before = table.current();
+
+    private ChartDrag() {
+      chart();
+    }
+
+    @Override
+    public void to(MouseEvent e) {
+      lastX = e.getX();
+      lastY = e.getY();
+      chart();
+    }
+
+    private void chart() {
+      Optional<Aim> aim = sheet.aim(lastX, lastY).filter(Aim::inside);
+      if (aim.isEmpty() || cancelled) {
+        return;
+      }
+      offers
+          .at(aim.get(), bothSides)
+          .map(Offer::proposal)
+          .ifPresent(p -> table.apply(p.name(), p.next(), gesture));
+      table.select(Subject.of(aim.get().tooth().orElseThrow()));
+    }
+
+    /** Takes back what it has charted so far. */
+    @Override
+    public void cancel() {
+      cancelled = true;
+      if (table.current() != before) {
+        table.undo();
+      }
+    }
+  }
+
+  /** Moves a handle that is grasped by more than its own node. */
+  private final class GripDrag implements Drag {
+    private final Grip grip;
+    private boolean begun;
+
+    private GripDrag(Grip grip) {
+      this.grip = grip;
+    }
+
+    @Override
+    public void to(MouseEvent e) {
+      if (!begun && isFar(e)) {
+        begun = true;
+        grip.grab(downX, downY);
+      }
+      if (begun) {
+        grip.dragTo(e.getX(), e.getY(), e.isShortcutDown() || e.isAltDown());
+      }
+    }
+
+    @Override
+    public void drop(MouseEvent e) {
+      if (begun) {
+        grip.drop();
+      }
+    }
+
+    @Override
+    public void cancel() {
+      grip.cancel();
+    }
   }
 }

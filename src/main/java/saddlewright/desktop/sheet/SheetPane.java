@@ -113,7 +113,7 @@ public final class SheetPane extends Pane {
     camera.scaleProperty().addListener(o -> overlay());
     widthProperty().addListener(o -> keepFitted());
     heightProperty().addListener(o -> keepFitted());
-    new Pointing(this, table, tools, ghost);
+    new Pointing(this, table, tools, ghost, handles);
   }
 
   public Camera camera() {

@@ -15,6 +15,7 @@ import saddlewright.chart.GapDecision;
 import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Tooth;
+import saddlewright.design.Belonging;
 import saddlewright.design.Component;
 import saddlewright.design.DesignEdit;
 import saddlewright.design.Subject;
@@ -91,8 +92,12 @@ public final class SubjectMenu extends ContextMenu {
       getItems().add(menu);
     }
     line();
-    item(Words.of("menu.mirror"), () -> mirror(table, subject, c));
-    item(Words.of("menu.delete"), () -> delete(table));
+    SelectionEdits edits = new SelectionEdits(table);
+    item(Words.of("menu.mirror"), () -> edits.mirror(false));
+    if (Belonging.to(table.current().design(subject.arch()), c).size() > 1) {
+      item(Words.of("menu.mirror-unit"), () -> edits.mirror(true));
+    }
+    item(Words.of("menu.delete"), edits::delete);
   }
 
   private void tooth(Tooth tooth) {
@@ -133,32 +138,6 @@ public final class SubjectMenu extends ContextMenu {
     if (getItems().get(getItems().size() - 1) instanceof SeparatorMenuItem last) {
       getItems().remove(last);
     }
-  }
-
-  /** Places the like of a component on the other side. */
-  public static void mirror(Worktable table, Subject subject, Component c) {
-    var before = table.current().design(subject.arch());
-    table.apply(
-        Words.of("edit.mirror", ComponentWords.brief(c)),
-        subject.arch(),
-        new DesignEdit.Place(c.mirrored(c.id())));
-    table.selectNew(before, table.current().design(subject.arch()));
-  }
-
-  /** Removes what is selected. */
-  public static void delete(Worktable table) {
-    table
-        .selected()
-        .ifPresent(
-            s ->
-                table
-                    .component(s)
-                    .ifPresent(
-                        c ->
-                            table.apply(
-                                Words.of("edit.remove", ComponentWords.full(c)),
-                                s.arch(),
-                                new DesignEdit.Remove(c.id()))));
   }
 
   private MenuItem item(String label, Runnable action) {

@@ -73,6 +73,17 @@ public record Aim(Arch arch, Point point, Optional<PlacedTooth> near, boolean in
     return d < 38 || d > 322 || Math.abs(d - 180) < 38;
   }
 
+  /** Whether the point lies where a front tooth has its cingulum. */
+  boolean isAtCingulum() {
+    return near.map(
+            t -> {
+              double m = t.centre().to(point).dot(t.mesial()) / t.halfWidth();
+              double b = t.centre().to(point).dot(t.buccal()) / t.halfDepth();
+              return inside && Math.abs(m) < 0.35 && b < -0.4;
+            })
+        .orElse(false);
+  }
+
   /** The nearest rest site that the tooth has. */
   public Optional<RestSite> restSite() {
     return near.flatMap(

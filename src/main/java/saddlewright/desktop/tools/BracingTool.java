@@ -2,6 +2,7 @@ package saddlewright.desktop.tools;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import saddlewright.casefile.Assessment;
 import saddlewright.dentition.End;
 import saddlewright.dentition.Face;
@@ -12,6 +13,7 @@ import saddlewright.design.ArchDesign;
 import saddlewright.design.Clasp;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
+import saddlewright.design.DesignEdit;
 import saddlewright.design.GuidePlane;
 import saddlewright.design.GuidePlate;
 import saddlewright.design.Plating;
@@ -51,6 +53,57 @@ enum BracingTool implements Tool {
       }
     }
     return out;
+  }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    Situation arch = now.arch(aim.arch());
+    return Reasons.lost(aim, arch.chart())
+        .or(
+            () ->
+                aim.tooth()
+                    .flatMap(
+                        t ->
+                            this == PLATING
+                                ? Reasons.there(
+                                    arch, c -> c instanceof Plating p && p.span().contains(t))
+                                : parts(aim, t, arch.design()).stream()
+                                    .findFirst()
+                                    .flatMap(
+                                        part ->
+                                            Reasons.there(
+                                                arch, c -> c.withId(part.id()).equals(part)))));
+  }
+
+  @Override
+  public boolean isStretched(Aim from, Assessment now) {
+    Situation arch = now.arch(from.arch());
+    return this == PLATING
+        && from.inside()
+        && from.tooth().filter(t -> isBare(arch, t)).isPresent();
+  }
+
+  /** Plating over the standing teeth from one to the other, as far as they stand in a row. */
+  @Override
+  public List<Proposal> stretched(Aim from, Aim to, Assessment now) {
+    Situation arch = now.arch(from.arch());
+    if (!isStretched(from, now) || to.tooth().isEmpty() || to.arch() != from.arch()) {
+      return List.of();
+    }
+    Span span = Run.of(from.tooth().get(), to.tooth().get(), t -> isBare(arch, t));
+    return List.of(
+        new Proposal(
+            Words.of("edit.place", Words.of(this), span),
+            from.arch(),
+            now.subject()
+                .with(
+                    from.arch(),
+                    new DesignEdit.Place(new Plating(ComponentId.of("plating-1"), span)))));
+  }
+
+  private static boolean isBare(Situation arch, Tooth tooth) {
+    return arch.chart().stands(tooth)
+        && arch.design().stream(Plating.class).noneMatch(p -> p.span().contains(tooth));
   }
 
   private List<Component> parts(Aim aim, Tooth tooth, ArchDesign design) {

@@ -9,6 +9,7 @@ import saddlewright.chart.GapDecision;
 import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
 import saddlewright.dentition.Tooth;
+import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 
 /**
@@ -41,6 +42,16 @@ record ChartTool(ToothStatus status, Optional<GapDecision> gap) implements Tool 
     return gap.filter(g -> lost)
         .map(g -> Words.of("edit.state", Words.of(status), Words.of(g).toLowerCase(Locale.ROOT)))
         .orElseGet(() -> Words.of(status));
+  }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    return aim.inside()
+        ? Optional.of(
+            Refusal.there(
+                Words.of("refusal.charted", aim.tooth().orElseThrow()),
+                Subject.of(aim.tooth().orElseThrow())))
+        : Optional.empty();
   }
 
   @Override

@@ -38,4 +38,12 @@ record ConnectorTool(ConnectorForm form) implements Tool {
             aim.arch(),
             now.subject().with(aim.arch(), edit)));
   }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    return form.arch() == aim.arch()
+        ? Reasons.there(
+            now.arch(aim.arch()), c -> c instanceof MajorConnector m && m.form() == form)
+        : Optional.of(Reasons.otherArch(Words.of(form), form.arch()));
+  }
 }

@@ -33,4 +33,11 @@ record PlacingTool(Optional<Arch> arch, Component part, String name) implements 
         .map(List::of)
         .orElse(List.of());
   }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    return arch.isPresent() && arch.get() != aim.arch()
+        ? Optional.of(Reasons.otherArch(name, arch.get()))
+        : Reasons.there(now.arch(aim.arch()), c -> c.withId(part.id()).equals(part));
+  }
 }

@@ -51,4 +51,42 @@ record RetentionTool(Optional<ClaspUnit> wanted) implements Tool {
     }
     return out;
   }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    Situation arch = now.arch(aim.arch());
+    return Reasons.lost(aim, arch.chart())
+        .or(
+            () ->
+                aim.tooth()
+                    .flatMap(
+                        t ->
+                            Reasons.there(
+                                    arch,
+                                    c ->
+                                        c instanceof Clasp k
+                                            && k.tooth() == t
+                                            && k.tip() == aim.zone())
+                                .or(
+                                    () ->
+                                        Optional.of(
+                                            Refusal.of(
+                                                Words.of(
+                                                    "refusal.no-clasp",
+                                                    ToothNames.zone(t, aim.zone())))))));
+  }
+
+  /** That the form in hand does not reach the place, so that another is proposed. */
+  @Override
+  public Optional<String> remark(Aim aim, Assessment now) {
+    Situation arch = now.arch(aim.arch());
+    return wanted.flatMap(
+        unit ->
+            aim.tooth()
+                .filter(t -> unit.on(arch.chart(), arch.design(), t, aim.zone()).parts().isEmpty())
+                .map(
+                    t ->
+                        Words.of(
+                            "ghost.other-form", Words.of(unit), ToothNames.zone(t, aim.zone()))));
+  }
 }

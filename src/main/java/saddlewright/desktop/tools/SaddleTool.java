@@ -71,6 +71,74 @@ enum SaddleTool implements Tool {
     };
   }
 
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    Situation arch = now.arch(aim.arch());
+    Optional<Tooth> tooth = aim.tooth();
+    if (tooth.isEmpty() || !aim.inside()) {
+      return Optional.empty();
+    }
+    if (arch.chart().stands(tooth.get())) {
+      return Optional.of(Reasons.stands(tooth.get()));
+    }
+    Optional<Refusal> there =
+        Reasons.there(arch, c -> isLike(c) && c.teeth().contains(tooth.get()));
+    return there.or(
+        () ->
+            Optional.of(
+                Refusal.of(
+                    arch.chart().isClosed(tooth.get())
+                        ? Words.of("refusal.closed", tooth.get())
+                        : Words.of("refusal.not-replaced", tooth.get()))));
+  }
+
+  private boolean isLike(Component c) {
+    return switch (this) {
+      case COMPLETE, SADDLE -> c instanceof Saddle;
+      case MESH -> c instanceof RetentionMesh;
+      case FINISH_LINE -> c instanceof FinishLine;
+      case TISSUE_STOP -> c instanceof TissueStop;
+      case BACKING -> c instanceof Backing;
+    };
+  }
+
+  @Override
+  public boolean isStretched(Aim from, Assessment now) {
+    return this != TISSUE_STOP
+        && this != BACKING
+        && from.inside()
+        && from.tooth().filter(t -> isFree(now.arch(from.arch()), t)).isPresent();
+  }
+
+  private boolean isFree(Situation arch, Tooth tooth) {
+    return arch.chart().isLost(tooth)
+        && arch.design().components().stream()
+            .noneMatch(c -> isLike(c) && c.teeth().contains(tooth));
+  }
+
+  /** The places from one to the other, as far as they are lost and free. */
+  @Override
+  public List<Proposal> stretched(Aim from, Aim to, Assessment now) {
+    Situation arch = now.arch(from.arch());
+    if (!isStretched(from, now) || to.tooth().isEmpty() || to.arch() != from.arch()) {
+      return List.of();
+    }
+    Span span = Run.of(from.tooth().get(), to.tooth().get(), t -> isFree(arch, t));
+    return switch (this) {
+      case COMPLETE -> {
+        Optional<EdentulousArea> area = arch.classification().areaAt(from.tooth().get());
+        yield propose(
+            from, now, CompleteSaddle.over(arch.design(), span, freeEnds(area, span)).parts());
+      }
+      case SADDLE -> propose(from, now, List.of(Saddle.of(id("saddle"), span)));
+      case MESH ->
+          propose(
+              from, now, List.of(new RetentionMesh(id("mesh"), span, RetentionMesh.Form.LATTICE)));
+      default ->
+          propose(from, now, List.of(new FinishLine(id("finish"), span, FinishLine.Level.BOTH)));
+    };
+  }
+
   private List<Proposal> propose(Aim aim, Assessment now, List<Component> parts) {
     Arch arch = aim.arch();
     Unit unit = Unit.in(now.subject().design(arch));

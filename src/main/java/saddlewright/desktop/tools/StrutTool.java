@@ -1,6 +1,7 @@
 package saddlewright.desktop.tools;
 
 import java.util.List;
+import java.util.Optional;
 import saddlewright.casefile.Assessment;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.ComponentId;
@@ -31,5 +32,18 @@ record StrutTool() implements Tool {
                     now.subject().with(aim.arch(), e)))
         .map(List::of)
         .orElse(List.of());
+  }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    Situation arch = now.arch(aim.arch());
+    return Reasons.lost(aim, arch.chart())
+        .or(
+            () ->
+                Reasons.there(
+                    arch,
+                    c ->
+                        c instanceof MinorConnector
+                            && c.teeth().equals(aim.tooth().map(List::of).orElse(List.of()))));
   }
 }

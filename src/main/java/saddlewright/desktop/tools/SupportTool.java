@@ -2,7 +2,11 @@ package saddlewright.desktop.tools;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import saddlewright.casefile.Assessment;
+import saddlewright.dentition.End;
 import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
 import saddlewright.dentition.ToothNames;
@@ -27,7 +31,7 @@ record SupportTool(Rest.Form form, boolean indirectRetainer) implements Tool {
       return List.of();
     }
     Tooth tooth = aim.tooth().orElseThrow();
-    if (!arch.chart().stands(tooth)) {
+    if (!arch.chart().stands(tooth) || !suits(tooth, arch)) {
       return List.of();
     }
     List<RestSite> sites = new ArrayList<>();
@@ -66,5 +70,52 @@ record SupportTool(Rest.Form form, boolean indirectRetainer) implements Tool {
               e -> out.add(new Proposal(what, aim.arch(), now.subject().with(aim.arch(), e))));
     }
     return out;
+  }
+
+  /** Whether a rest of this form can be on the tooth at all. */
+  private boolean suits(Tooth tooth, Situation arch) {
+    return switch (form) {
+      case STANDARD -> true;
+      case EXTENDED, DOUBLE -> !tooth.isAnterior();
+      case EMBRASURE ->
+          !tooth.isAnterior()
+              && Stream.of(End.values())
+                  .flatMap(e -> tooth.neighbour(e).stream())
+                  .anyMatch(n -> !n.isAnterior() && arch.chart().stands(n));
+    };
+  }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    Situation arch = now.arch(aim.arch());
+    if (!aim.inside()) {
+      return Optional.empty();
+    }
+    Tooth tooth = aim.tooth().orElseThrow();
+    Optional<Refusal> lost = Reasons.lost(aim, arch.chart());
+    if (lost.isPresent()) {
+      return lost;
+    }
+    if (!suits(tooth, arch)) {
+      return Optional.of(
+          Refusal.of(
+              tooth.isAnterior()
+                  ? Words.of("refusal.no-occlusal", tooth, Words.of(form).toLowerCase(Locale.ROOT))
+                  : Words.of("refusal.no-embrasure", tooth)));
+    }
+    return Reasons.there(
+        arch,
+        c ->
+            c instanceof Rest r
+                && r.tooth() == tooth
+                && aim.restSite().filter(x -> x == r.site()).isPresent());
+  }
+
+  /** What is said beside a proposal of a site that is not the one pointed at. */
+  @Override
+  public Optional<String> remark(Aim aim, Assessment now) {
+    return aim.tooth()
+        .filter(t -> !t.isAnterior() && aim.isAtCingulum())
+        .map(t -> Words.of("refusal.no-cingulum", t, ToothNames.sort(t)));
   }
 }

@@ -8,6 +8,7 @@ import saddlewright.chart.ToothFindings;
 import saddlewright.chart.Undercut;
 import saddlewright.dentition.Tooth;
 import saddlewright.dentition.ToothNames;
+import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 
 /**
@@ -38,5 +39,18 @@ record SurveyTool(Optional<Double> depth) implements Tool {
     return next.equals(old)
         ? List.of()
         : List.of(new Proposal(name, aim.arch(), now.subject().with(chart.with(tooth, next))));
+  }
+
+  @Override
+  public Optional<Refusal> refusal(Aim aim, Assessment now) {
+    return Reasons.lost(aim, now.subject().chart(aim.arch()))
+        .or(
+            () ->
+                aim.tooth()
+                    .map(
+                        t ->
+                            Refusal.there(
+                                Words.of("refusal.surveyed", t, ToothNames.zone(t, aim.zone())),
+                                Subject.of(t))));
   }
 }
