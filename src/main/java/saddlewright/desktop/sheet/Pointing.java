@@ -8,7 +8,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.input.ScrollEvent;
 import saddlewright.casefile.Case;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.Tooth;
@@ -25,7 +24,6 @@ import saddlewright.desktop.tools.ToolBox;
 
 /** Follows the pointer over the sheet: ghosts, clicks, dragging, panning, the wheel. */
 final class Pointing {
-  private static final double NOTCH = 1.12;
   private static final double CLICK = 4;
 
   /** Farther on, the usual form is proposed again, pixels. */
@@ -61,7 +59,6 @@ final class Pointing {
     sheet.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
     sheet.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
     sheet.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
-    sheet.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
     sheet.addEventHandler(KeyEvent.KEY_PRESSED, this::typed);
     sheet.addEventHandler(KeyEvent.ANY, this::held);
     sheet.focusedProperty().addListener(o -> spaceDown = false);
@@ -270,16 +267,6 @@ final class Pointing {
                 new SubjectMenu(table, there).show(sheet, e.getScreenX(), e.getScreenY());
               }
             });
-  }
-
-  private void scrolled(ScrollEvent e) {
-    if (e.isShiftDown()) {
-      sheet.pan(e.getDeltaX() + e.getDeltaY(), 0);
-    } else if (e.getDeltaY() != 0) {
-      sheet.zoom(e.getDeltaY() > 0 ? NOTCH : 1 / NOTCH, e.getX(), e.getY());
-    }
-    ghost.clear();
-    e.consume();
   }
 
   /** Keys that mean something only while they are down. */

@@ -8,11 +8,11 @@ import java.util.Set;
 import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.scene.AccessibleRole;
-import javafx.scene.CacheHint;
 import javafx.scene.Group;
-import javafx.scene.effect.DropShadow;
+import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
+import javafx.scene.paint.Paint;
 import javafx.scene.shape.Rectangle;
 import javafx.util.Duration;
 import saddlewright.casefile.Assessment;
@@ -44,12 +44,16 @@ public final class SheetPane extends Pane {
   /** Tooth numbers stand this far outside the box of an arch, mm. */
   private static final double LABELS = 4;
 
+  /** What belongs to the page reaches this far beyond its edges, mm. */
+  private static final double AROUND = 3;
+
   private final Worktable table;
   private final Group world = new Group();
   private final Rectangle page = new Rectangle();
   private final Layers layers = new Layers();
   private final DrawnArches drawn = new DrawnArches();
   private final Camera camera = new Camera(world);
+  private final MovingPicture moving = new MovingPicture(world, camera);
   private final Ghost ghost;
   private final Highlights highlights;
   private final AxisLines axes;
@@ -76,16 +80,13 @@ public final class SheetPane extends Pane {
     setAccessibleRole(AccessibleRole.NODE);
     setAccessibleText(Words.of("sheet.accessible"));
     page.getStyleClass().add("page");
-    // The shadow hangs on a rectangle of its own, so that no edit has it computed again.
-    page.setEffect(new DropShadow(3.2, 0, 0.9, Color.rgb(0, 0, 0, 0.28)));
-    page.setCache(true);
-    world.getChildren().addAll(page, layers, axes, highlights, markers, ghost);
-    getChildren().addAll(world, handles, ghost.caption());
+    world.getChildren().addAll(new PageShadow(page), page, layers, axes, highlights, markers, ghost);
+    getChildren().addAll(world, moving, handles, ghost.caption());
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
     setClip(clip);
-    rest.setOnFinished(e -> layers.setCache(false));
+    rest.setOnFinished(e -> rest());
     InvalidationListener redraw = o -> redraw();
     table
         .assessmentProperty()
@@ -109,10 +110,10 @@ public final class SheetPane extends Pane {
     table.previewProperty().addListener(o -> preview());
     table.markersProperty().addListener(o -> markers.update());
     table.openProperty().addListener(o -> markers.update());
-    camera.scaleProperty().addListener(o -> markers.update());
-    camera.scaleProperty().addListener(o -> overlay());
+    camera.scaleProperty().addListener(o -> scaled());
     widthProperty().addListener(o -> keepFitted());
     heightProperty().addListener(o -> keepFitted());
+    new ViewGestures(this);
     new Pointing(this, table, tools, ghost, handles);
   }
 
@@ -184,7 +185,8 @@ public final class SheetPane extends Pane {
     page.setWidth(b.width());
     page.setHeight(b.height());
     page.setFill(Color.web(palette().hex(Ink.PAPER)));
-    layers.setCache(false);
+    rest();
+    moving.forget();
     layers.show(sheet.drawing(), palette());
     if (grown) {
       keepFitted();
@@ -256,22 +258,45 @@ public final class SheetPane extends Pane {
   }
 
   void zoom(double factor, double x, double y) {
-    moving();
-    camera.zoom(factor, x, y);
+    move(() -> camera.zoom(factor, x, y));
   }
 
   void pan(double dx, double dy) {
-    moving();
-    camera.pan(dx, dy);
-    handles.update();
+    move(() -> camera.pan(dx, dy));
   }
 
-  /** While it moves, the drawing is a picture; it is painted anew when it rests. */
-  private void moving() {
-    boolean small = camera.scaleProperty().get() < 4 * Camera.TRUE_SIZE;
-    layers.setCacheHint(CacheHint.SPEED);
-    layers.setCache(small);
+  /** While it moves, the sheet is a picture; it is painted anew when it rests. */
+  private void move(Runnable step) {
+    ghost.clear();
+    moving.begin(getWidth(), getHeight(), sheet.drawing().bounds().grown(AROUND), ground());
+    handles.setVisible(false);
+    step.run();
+    moving.follow();
     rest.playFromStart();
+  }
+
+  private void rest() {
+    rest.stop();
+    if (moving.isShown()) {
+      moving.end();
+      handles.setVisible(true);
+      scaled();
+    }
+  }
+
+  /** Sets anew what is as large on the screen whatever the scale. */
+  private void scaled() {
+    if (!moving.isShown()) {
+      markers.update();
+      overlay();
+    }
+  }
+
+  private Paint ground() {
+    return Optional.ofNullable(getBackground())
+        .flatMap(b -> b.getFills().stream().findFirst())
+        .map(BackgroundFill::getFill)
+        .orElse(Color.TRANSPARENT);
   }
 
   /** Shows what the remedy that is thought about would do. */
