@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Properties;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
 import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Orientation;
 import javafx.scene.Scene;
@@ -35,6 +36,7 @@ import saddlewright.desktop.preferences.Preferences;
 import saddlewright.desktop.prescription.CompletenessPane;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.prescription.PrescriptionPane;
+import saddlewright.desktop.preview.ScreenScale;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
 
@@ -148,6 +150,7 @@ public final class EditorWindow {
           e.consume();
           quit();
         });
+    followScreen();
     stage.show();
     table.noticeProperty().set(preferences.troubleProperty().get());
     welcome.fill();
@@ -165,6 +168,20 @@ public final class EditorWindow {
                 sheet.requestFocus();
               }
             });
+  }
+
+  /** True size on the sheet is that of the screen that the window stands on, as last measured. */
+  private void followScreen() {
+    ScreenScale screen = new ScreenScale(printing);
+    InvalidationListener read =
+        o -> {
+          screen.read(stage);
+          sheet.camera().trueScaleProperty().set(screen.pixelsPerMm());
+        };
+    stage.xProperty().addListener(read);
+    stage.yProperty().addListener(read);
+    stage.focusedProperty().addListener(read);
+    stage.showingProperty().addListener(read);
   }
 
   /** Puts the panels behind the welcome page, once. */
@@ -239,7 +256,7 @@ public final class EditorWindow {
                     }));
     BorderPane work = new BorderPane(across);
     work.setLeft(new OrderOfWork(table));
-    work.setBottom(new StatusStrip(table, sheet.camera().scaleProperty()));
+    work.setBottom(new StatusStrip(table, sheet.camera()));
     return work;
   }
 

@@ -202,6 +202,8 @@ final class Menus extends MenuBar {
         item("view.fit-all", "Shortcut+9", sheet::fit),
         item("view.fit-upper", "Shortcut+3", () -> sheet.fit(Arch.UPPER)),
         item("view.fit-lower", "Shortcut+4", () -> sheet.fit(Arch.LOWER)),
+        disabled(item("view.fit-subject", "Shortcut+5", sheet::fitSelection), closed),
+        item("view.true-size", "Shortcut+6", sheet::trueSize),
         item("view.zoom-in", "Shortcut+Equals", () -> sheet.zoom(ZOOM)),
         item("view.zoom-out", "Shortcut+Minus", () -> sheet.zoom(1 / ZOOM)),
         new SeparatorMenuItem(),

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** A part of the window where keys and the pointer do what no menu says. */
 enum Surroundings {
-  SHEET_BY_POINTER("click", "again", "right", "wheel", "drag", "tab", "escape"),
+  SHEET_BY_POINTER("click", "again", "right", "wheel", "sideways", "move", "drag", "tab", "escape"),
   SHEET_BY_KEYS("arrows", "enter"),
   FINDINGS("finding", "waive"),
   FORM("answer", "day"),

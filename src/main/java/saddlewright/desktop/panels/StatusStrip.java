@@ -1,7 +1,6 @@
 package saddlewright.desktop.panels;
 
 import javafx.beans.InvalidationListener;
-import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.scene.Cursor;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -18,7 +17,7 @@ import saddlewright.rules.Severity;
 /** Class of each arch in words, findings by severity, notation, zoom and whether all is saved. */
 public final class StatusStrip extends HBox {
   private final Worktable table;
-  private final ReadOnlyDoubleProperty scale;
+  private final Camera camera;
   private final Label upper = label("status-upper");
   private final Label lower = label("status-lower");
   private final Label findings = label("status-findings");
@@ -26,9 +25,9 @@ public final class StatusStrip extends HBox {
   private final Label zoom = label("status-zoom");
   private final Label saved = label("status-saved");
 
-  public StatusStrip(Worktable table, ReadOnlyDoubleProperty scale) {
+  public StatusStrip(Worktable table, Camera camera) {
     this.table = table;
-    this.scale = scale;
+    this.camera = camera;
     getStyleClass().add("status-strip");
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
@@ -45,7 +44,10 @@ public final class StatusStrip extends HBox {
     table.notationProperty().addListener(update);
     table.unsavedProperty().addListener(update);
     table.fileProperty().addListener(update);
-    scale.addListener(update);
+    InvalidationListener zoomed = o -> zoomed();
+    camera.scaleProperty().addListener(zoomed);
+    camera.trueScaleProperty().addListener(zoomed);
+    zoomed();
     update();
   }
 
@@ -63,12 +65,18 @@ public final class StatusStrip extends HBox {
                 report.count(Severity.CONSIDER),
                 report.questions().size()));
     notation.setText(Words.of(table.notationProperty().get()));
-    zoom.setText(Words.of("status.zoom", Math.round(100 * scale.get() / Camera.TRUE_SIZE)));
     saved.setText(
         Words.of(
             table.unsavedProperty().get()
                 ? "status.unsaved"
                 : table.fileProperty().get().isPresent() ? "status.saved" : "status.no-file"));
+  }
+
+  private void zoomed() {
+    zoom.setText(
+        Words.of(
+            "status.zoom",
+            Math.round(100 * camera.scaleProperty().get() / camera.trueScaleProperty().get())));
   }
 
   private String arch(Arch arch) {

@@ -10,7 +10,7 @@ import javafx.stage.Window;
  * How many pixels make a millimetre on the screen that a window stands on. A screen tells its own
  * resolution, and many tell a wrong one; a user can measure it.
  */
-final class ScreenScale {
+public final class ScreenScale {
   private static final double MM_PER_INCH = 25.4;
 
   /** Where a screen tells nothing that can be true. */
@@ -21,12 +21,12 @@ final class ScreenScale {
   private String screen = "";
   private double told = USUAL_DPI / MM_PER_INCH;
 
-  ScreenScale(MeasuredScreens measured) {
+  public ScreenScale(MeasuredScreens measured) {
     this.measured = measured;
   }
 
   /** Pixels of the window in a millimetre. */
-  double pixelsPerMm() {
+  public double pixelsPerMm() {
     return measured.pixelsPerMm(screen).orElse(told);
   }
 
@@ -35,7 +35,7 @@ final class ScreenScale {
   }
 
   /** Takes what the screen under a window tells. */
-  void read(Window window) {
+  public void read(Window window) {
     List<Screen> under =
         Screen.getScreensForRectangle(
             window.getX() + window.getWidth() / 2, window.getY() + window.getHeight() / 2, 1, 1);

@@ -1,7 +1,9 @@
 package saddlewright.desktop.sheet;
 
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.scene.Node;
 import javafx.scene.transform.Affine;
 import saddlewright.geometry.Box;
@@ -9,14 +11,18 @@ import saddlewright.geometry.Point;
 
 /** Which part of the sheet is seen, and how large. */
 public final class Camera {
-  /** Pixels in a millimetre at 100 %: 96 pixels an inch. */
-  public static final double TRUE_SIZE = 96 / 25.4;
+  /** Pixels in a millimetre where a screen tells nothing else: 96 pixels an inch. */
+  static final double TRUE_SIZE = 96 / 25.4;
 
   private static final double LEAST = 0.4 * TRUE_SIZE;
   private static final double MOST = 16 * TRUE_SIZE;
 
+  /** What is shown closely is not made larger than this, so that its surroundings are seen too. */
+  private static final double CLOSE = 7 * TRUE_SIZE;
+
   private final Affine view = new Affine();
   private final ReadOnlyDoubleWrapper scale = new ReadOnlyDoubleWrapper(TRUE_SIZE);
+  private final DoubleProperty trueScale = new SimpleDoubleProperty(TRUE_SIZE);
   private boolean fitted = true;
 
   Camera(Node page) {
@@ -28,12 +34,18 @@ public final class Camera {
     return scale.getReadOnlyProperty();
   }
 
+  /** Pixels in a millimetre at which the sheet is seen as large as it is printed. */
+  public DoubleProperty trueScaleProperty() {
+    return trueScale;
+  }
+
   /** Whether the last movement was to fit, so that it is done again when the window changes. */
   boolean isFitted() {
     return fitted;
   }
 
-  Point toSheet(double x, double y) {
+  /** What lies at a place of the window, in mm of the sheet. */
+  public Point toSheet(double x, double y) {
     return new Point((x - view.getTx()) / scale.get(), (y - view.getTy()) / scale.get());
   }
 
@@ -62,6 +74,15 @@ public final class Camera {
     double s = clamped(Math.min(w / box.width(), h / box.height()));
     set(s, width / 2 - box.centre().x() * s, height / 2 - box.centre().y() * s);
     fitted = true;
+  }
+
+  /** Shows a box as large as fits, but no larger than is of use; it is not fitted again. */
+  void show(Box box, double width, double height, double margin) {
+    fit(box, width, height, margin);
+    fitted = false;
+    if (scale.get() > CLOSE) {
+      zoom(CLOSE / scale.get(), width / 2, height / 2);
+    }
   }
 
   /** Brings a box into view if it is not there, without zooming. */

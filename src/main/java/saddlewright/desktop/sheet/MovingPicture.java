@@ -142,8 +142,7 @@ final class MovingPicture extends ImageView {
   private StillPicture wholePage() {
     double s = camera.scaleProperty().get();
     Point from = camera.toWindow(new Point(page.minX(), page.minY()));
-    Rectangle2D part =
-        new Rectangle2D(from.x(), from.y(), page.width() * s, page.height() * s);
+    Rectangle2D part = new Rectangle2D(from.x(), from.y(), page.width() * s, page.height() * s);
     double factor = Math.min(1, FAR_SIDE / Math.max(part.getWidth(), part.getHeight()));
     world.setVisible(true);
     StillPicture out = StillPicture.of(world, camera, part, factor, desk);

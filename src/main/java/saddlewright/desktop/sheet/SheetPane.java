@@ -1,5 +1,7 @@
 package saddlewright.desktop.sheet;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +46,14 @@ public final class SheetPane extends Pane {
   /** Tooth numbers stand this far outside the box of an arch, mm. */
   private static final double LABELS = 4;
 
+  private static final Point ORIGIN = new Point(0, 0);
+
+  /** About the middle of an arch, in its own frame. */
+  private static final Point MIDST = new Point(0, 25);
+
+  /** What is looked at closely is shown with this much around it, mm. */
+  private static final double CLOSELY = 6;
+
   /** What belongs to the page reaches this far beyond its edges, mm. */
   private static final double AROUND = 3;
 
@@ -80,7 +90,9 @@ public final class SheetPane extends Pane {
     setAccessibleRole(AccessibleRole.NODE);
     setAccessibleText(Words.of("sheet.accessible"));
     page.getStyleClass().add("page");
-    world.getChildren().addAll(new PageShadow(page), page, layers, axes, highlights, markers, ghost);
+    world
+        .getChildren()
+        .addAll(new PageShadow(page), page, layers, axes, highlights, markers, ghost);
     getChildren().addAll(world, moving, handles, ghost.caption());
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
@@ -159,7 +171,7 @@ public final class SheetPane extends Pane {
     return points.entrySet().stream()
         .filter(e -> now.arch(e.getKey()).form().box().grown(6).contains(e.getValue()))
         .min(
-            java.util.Comparator.comparingDouble(
+            Comparator.comparingDouble(
                 e -> outside(now.arch(e.getKey()).form().box(), e.getValue())))
         .map(e -> Aim.at(now.arch(e.getKey()).form(), e.getValue()));
   }
@@ -175,6 +187,8 @@ public final class SheetPane extends Pane {
 
   private void redraw() {
     Assessment now = table.assessment();
+    Optional<Arch> looked = lookedAt();
+    Optional<Point> before = looked.flatMap(a -> toPane(a, ORIGIN));
     drawnOf = Optional.of(now);
     numbers = table.numbersProperty().get() ? ComponentNumbers.callouts(now.subject()) : List.of();
     sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::drawNumbered);
@@ -188,11 +202,30 @@ public final class SheetPane extends Pane {
     rest();
     moving.forget();
     layers.show(sheet.drawing(), palette());
-    if (grown) {
-      keepFitted();
+    if (camera.isFitted()) {
+      if (grown) {
+        keepFitted();
+      }
+    } else {
+      // What is added at the edge of the page must not push away what is being looked at.
+      before.ifPresent(
+          was ->
+              looked
+                  .flatMap(a -> toPane(a, ORIGIN))
+                  .ifPresent(is -> camera.pan(was.x() - is.x(), was.y() - is.y())));
     }
     markers.update();
     overlay();
+  }
+
+  /** The arch in the middle of the window. */
+  private Optional<Arch> lookedAt() {
+    double middle = camera.toSheet(getWidth() / 2, getHeight() / 2).y();
+    return Arrays.stream(Arch.values())
+        .filter(a -> place(a).isPresent())
+        .min(
+            Comparator.comparingDouble(
+                a -> Math.abs(place(a).orElseThrow().apply(MIDST).y() - middle)));
   }
 
   /** The drawing of an arch in its own frame. */
@@ -236,12 +269,14 @@ public final class SheetPane extends Pane {
 
   /** Fits the whole sheet into the window. */
   public void fit() {
+    rest();
     framed = Optional.empty();
     camera.fit(sheet.drawing().bounds(), getWidth(), getHeight(), MARGIN);
   }
 
   /** Fits one arch into the window. */
   public void fit(Arch arch) {
+    rest();
     place(arch)
         .ifPresent(
             t -> {
@@ -251,6 +286,21 @@ public final class SheetPane extends Pane {
               Point other = t.apply(new Point(b.maxX(), b.maxY()));
               camera.fit(Box.around(List.of(one, other)), getWidth(), getHeight(), MARGIN);
             });
+  }
+
+  /** Shows the selected subjects as large as fits; the whole sheet where nothing is selected. */
+  public void fitSelection() {
+    rest();
+    highlights
+        .box(table.selectionProperty().get())
+        .ifPresentOrElse(
+            b -> camera.show(b.grown(CLOSELY), getWidth(), getHeight(), MARGIN), this::fit);
+    handles.update();
+  }
+
+  /** Shows the sheet as large as it is printed; what is in the middle stays there. */
+  public void trueSize() {
+    zoom(camera.trueScaleProperty().get() / camera.scaleProperty().get());
   }
 
   public void zoom(double factor) {
@@ -320,6 +370,7 @@ public final class SheetPane extends Pane {
         .box(subjects)
         .ifPresent(
             b -> {
+              rest();
               camera.reveal(b.grown(8), getWidth(), getHeight());
               handles.update();
             });
