@@ -12,7 +12,11 @@ final class DeskLook {
 
   static void wear(Parent root, Worktable table) {
     root.getStyleClass().add("editor");
-    root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
+    if (!SheetType.isOwn()) {
+      // The style sheet names our own face. A style of the root needs the parser of style sheets,
+      // which the first frame is spared.
+      root.setStyle("-fx-font-family: \"" + SheetType.family() + "\"");
+    }
     root.pseudoClassStateChanged(DARK, table.darkDeskProperty().get());
     table
         .darkDeskProperty()

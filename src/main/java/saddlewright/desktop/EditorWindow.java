@@ -55,7 +55,6 @@ public final class EditorWindow {
   private final MyDetails mine;
   private final GapTrail gaps;
   private final SheetPane sheet;
-  private final SubjectPane subject;
   private Optional<FindingsPane> findings = Optional.empty();
   private Optional<SchoolWindow> school = Optional.empty();
   private Optional<PreviewWindow> preview = Optional.empty();
@@ -83,7 +82,6 @@ public final class EditorWindow {
     this.tools = new ToolBox(table.stepProperty());
     this.gaps = new GapTrail(table);
     this.sheet = new SheetPane(table, tools);
-    this.subject = new SubjectPane(table);
     this.remembered = new Remembered(settings);
     this.mine = preferences.mine().orElseGet(() -> new MyDetails(settings));
     this.files = new CaseFiles(table, remembered);
@@ -153,13 +151,16 @@ public final class EditorWindow {
     followScreen();
     stage.show();
     table.noticeProperty().set(preferences.troubleProperty().get());
-    welcome.fill();
-    stage.getIcons().setAll(Icons.all());
-    // The panels are built while the welcome page is read, so that its first frame is not kept
-    // waiting by what is not yet seen, nor the first case by its panels.
-    PauseTransition idle = new PauseTransition(Duration.millis(300));
-    idle.setOnFinished(e -> putWorkInto(middle));
-    idle.play();
+    // The first frame is not kept waiting by what is not yet seen, not even on another processor:
+    // the demo cases are read after it, and the panels are built while the welcome page is read,
+    // so that neither is the first case kept waiting by its panels.
+    after(
+        Duration.millis(50),
+        () -> {
+          welcome.fill();
+          stage.getIcons().setAll(Icons.all());
+        });
+    after(Duration.millis(300), () -> putWorkInto(middle));
     table
         .openProperty()
         .addListener(
@@ -182,6 +183,12 @@ public final class EditorWindow {
     stage.yProperty().addListener(read);
     stage.focusedProperty().addListener(read);
     stage.showingProperty().addListener(read);
+  }
+
+  private static void after(Duration delay, Runnable action) {
+    PauseTransition pause = new PauseTransition(delay);
+    pause.setOnFinished(e -> action.run());
+    pause.play();
   }
 
   /** Puts the panels behind the welcome page, once. */
@@ -224,7 +231,7 @@ public final class EditorWindow {
     right.setOrientation(Orientation.VERTICAL);
     FindingsPane pane = new FindingsPane(table);
     findings = Optional.of(pane);
-    right.getItems().addAll(subject, pane);
+    right.getItems().addAll(new SubjectPane(table), pane);
     right.setDividerPositions(0.5);
     table
         .stepProperty()

@@ -61,8 +61,7 @@ public final class Worktable {
 
   private final ReadOnlyObjectWrapper<Case> current =
       new ReadOnlyObjectWrapper<>(Case.blank(CaseReference.fresh()));
-  private final ReadOnlyObjectWrapper<Assessment> assessment =
-      new ReadOnlyObjectWrapper<>(Assessment.of(current.get()));
+  private final DerivedWhenAsked assessment = new DerivedWhenAsked();
   private final ReadOnlyBooleanWrapper open = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyIntegerWrapper laid = new ReadOnlyIntegerWrapper(0);
   private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper(false);
@@ -113,6 +112,30 @@ public final class Worktable {
   private Optional<PatientIdentity> savedPatient = Optional.empty();
   private Optional<Completeness> completeness = Optional.empty();
   private Optional<ProfileFile> ownSchool = Optional.empty();
+
+  /**
+   * What is derived from the current case. That of the empty desk is derived only when it is asked
+   * for: the first frame of a window does not ask.
+   */
+  private final class DerivedWhenAsked extends ReadOnlyObjectWrapper<Assessment> {
+    private Optional<Assessment> ofEmptyDesk = Optional.empty();
+
+    boolean isDerived() {
+      return super.get() != null || ofEmptyDesk.isPresent();
+    }
+
+    @Override
+    public Assessment get() {
+      Assessment derived = super.get();
+      if (derived != null) {
+        return derived;
+      }
+      if (ofEmptyDesk.isEmpty()) {
+        ofEmptyDesk = Optional.of(Assessment.of(current.get()));
+      }
+      return ofEmptyDesk.get();
+    }
+  }
 
   /** A desk on which nothing is preferred. */
   public Worktable() {
@@ -532,7 +555,7 @@ public final class Worktable {
     Assessment derived;
     try {
       derived =
-          next.profile().equals(current().profile())
+          assessment.isDerived() && next.profile().equals(current().profile())
               ? assessment().next(next)
               : Assessment.of(next);
     } catch (RuntimeException e) {

@@ -76,6 +76,7 @@ public final class SheetPane extends Pane {
       SheetDrawing.of(Optional.empty(), Optional.empty(), DrawingOptions.DEFAULT);
   private List<Callout> numbers = List.of();
   private Optional<Arch> framed = Optional.empty();
+  private boolean following;
 
   public SheetPane(Worktable table, ToolBox tools) {
     this.table = table;
@@ -100,14 +101,7 @@ public final class SheetPane extends Pane {
     setClip(clip);
     rest.setOnFinished(e -> rest());
     InvalidationListener redraw = o -> redraw();
-    table
-        .assessmentProperty()
-        .addListener(
-            o -> {
-              if (drawnOf.filter(table.assessment()::sharesDesignWith).isEmpty()) {
-                redraw();
-              }
-            });
+    sceneProperty().addListener((o, was, now) -> follow());
     table.notationProperty().addListener(redraw);
     table.surveyProperty().addListener(redraw);
     table.anatomyProperty().addListener(redraw);
@@ -127,6 +121,27 @@ public final class SheetPane extends Pane {
     heightProperty().addListener(o -> keepFitted());
     new ViewGestures(this);
     new Pointing(this, table, tools, ghost, handles);
+  }
+
+  /**
+   * Draws what lies on the desk from now on: only in a window is there anyone to see it, and what
+   * is derived from an empty desk need not be derived before its first frame.
+   */
+  private void follow() {
+    if (getScene() == null || following) {
+      return;
+    }
+    following = true;
+    table.assessmentProperty().addListener(o -> redrawIfChanged());
+    if (table.openProperty().get()) {
+      redrawIfChanged();
+    }
+  }
+
+  private void redrawIfChanged() {
+    if (drawnOf.filter(table.assessment()::sharesDesignWith).isEmpty()) {
+      redraw();
+    }
   }
 
   public Camera camera() {

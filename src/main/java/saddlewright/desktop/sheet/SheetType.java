@@ -8,6 +8,9 @@ import javafx.scene.text.FontWeight;
 
 /** The type face of the sheet, which the panels around it share. */
 public final class SheetType {
+  /** The face that comes with the program, as the style sheet names it. */
+  private static final String OWN = "Liberation Sans";
+
   private static final String FAMILY = load();
 
   private SheetType() {}
@@ -23,6 +26,11 @@ public final class SheetType {
    */
   public static String family() {
     return FAMILY;
+  }
+
+  /** Whether the face that comes with the program could be loaded. */
+  public static boolean isOwn() {
+    return FAMILY.equals(OWN);
   }
 
   /** Loads the face that comes with the program; where that fails the platform's own stands in. */
