@@ -1,6 +1,7 @@
 package saddlewright.desktop;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import javafx.animation.PauseTransition;
@@ -20,6 +21,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
+import saddlewright.archform.ArchForm;
 import saddlewright.desktop.actions.ActionFinder;
 import saddlewright.desktop.actions.Actions;
 import saddlewright.desktop.actions.MoreKeys;
@@ -33,12 +35,14 @@ import saddlewright.desktop.panels.ToolStrip;
 import saddlewright.desktop.panels.ViewChoice;
 import saddlewright.desktop.preferences.MyDetails;
 import saddlewright.desktop.preferences.Preferences;
+import saddlewright.desktop.preferences.PreferencesPane;
 import saddlewright.desktop.prescription.CompletenessPane;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.prescription.PrescriptionPane;
 import saddlewright.desktop.preview.ScreenScale;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
+import saddlewright.layout.Layout;
 
 /** The window of the editor, put together. */
 public final class EditorWindow {
@@ -64,6 +68,7 @@ public final class EditorWindow {
   private Optional<ActionFinder> finder = Optional.empty();
   private Optional<SideWindow> shortcuts = Optional.empty();
   private Optional<SideWindow> history = Optional.empty();
+  private Optional<SideWindow> preferences = Optional.empty();
   private final Stage stage;
 
   /**
@@ -337,7 +342,31 @@ public final class EditorWindow {
         }
         history.get().show();
       }
+
+      @Override
+      public void preferences() {
+        showPreferences();
+      }
     };
+  }
+
+  private void showPreferences() {
+    if (preferences.isEmpty()) {
+      PreferencesPane pane =
+          new PreferencesPane(table.preferences(), EditorWindow::sampleDesign, List.of());
+      preferences =
+          Optional.of(
+              new SideWindow(table, stage, Words.of("preferences.title"), pane, 1040, 720)
+                  .onHidden(pane::closed));
+    }
+    preferences.get().show();
+  }
+
+  /** A design that shows most inks. */
+  private static Optional<Layout> sampleDesign() {
+    return DemoCases.all().stream()
+        .findFirst()
+        .map(c -> Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()));
   }
 
   /** The field in which actions are found, once it has been opened. */

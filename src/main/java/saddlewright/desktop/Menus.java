@@ -38,6 +38,8 @@ final class Menus extends MenuBar {
     void shortcuts();
 
     void history();
+
+    void preferences();
   }
 
   private static final double ZOOM = 1.25;
@@ -170,7 +172,9 @@ final class Menus extends MenuBar {
         disabled(item("edit.copy-schedule", "Shortcut+Shift+T", copies::schedule), closed),
         new SeparatorMenuItem(),
         item("edit.clear-upper", "", () -> clear(Arch.UPPER)),
-        item("edit.clear-lower", "", () -> clear(Arch.LOWER)));
+        item("edit.clear-lower", "", () -> clear(Arch.LOWER)),
+        new SeparatorMenuItem(),
+        item("edit.preferences", "Shortcut+Comma", beside::preferences));
   }
 
   private static void name(MenuItem item, String key, Optional<String> name) {

@@ -49,7 +49,14 @@ public final class Preferences {
 
   private static final int LARGEST_FILE = 1 << 20;
 
-  private record Kept<T>(Setting<T> setting, Property<T> property) {
+  /** What is set on one page. */
+  public enum Group {
+    GENERAL,
+    SCHOOL,
+    INKS
+  }
+
+  private record Kept<T>(Group group, Setting<T> setting, Property<T> property) {
     String text() {
       return setting.writing().apply(property.getValue());
     }
@@ -104,12 +111,13 @@ public final class Preferences {
   private Preferences(Optional<Path> file) {
     this.file = file;
     this.mine = folder().map(MyDetails::new);
-    keep(Setting.number("text-size", LEAST_TEXT, LEAST_TEXT, MOST_TEXT), textSize);
-    keep(Setting.choice("appearance", Appearance.SYSTEM), appearance);
-    keep(Setting.choice("notation", Notation.FDI), notation);
-    keep(Setting.choice("paper", Paper.A4), paper);
-    keep(Setting.yesOrNo("recent-files-private", false), recentPrivate);
+    keep(Group.GENERAL, Setting.number("text-size", LEAST_TEXT, LEAST_TEXT, MOST_TEXT), textSize);
+    keep(Group.GENERAL, Setting.choice("appearance", Appearance.SYSTEM), appearance);
+    keep(Group.GENERAL, Setting.choice("notation", Notation.FDI), notation);
+    keep(Group.GENERAL, Setting.choice("paper", Paper.A4), paper);
+    keep(Group.GENERAL, Setting.yesOrNo("recent-files-private", false), recentPrivate);
     keep(
+        Group.SCHOOL,
         new Setting<>(
             "school-of-new-cases",
             NewCaseSchool.USUAL,
@@ -120,7 +128,7 @@ public final class Preferences {
             NewCaseSchool::parse,
             NewCaseSchool::text),
         school);
-    keep(Setting.choice("signing-role", SigningRole.PRESCRIBER), role);
+    keep(Group.GENERAL, Setting.choice("signing-role", SigningRole.PRESCRIBER), role);
     keepInks("light", lightInks);
     keepInks("dark", darkInks);
     appearance.addListener(o -> dark.set(isDark()));
@@ -158,8 +166,8 @@ public final class Preferences {
     return file.map(AtomicFile::folderOf);
   }
 
-  private <T> void keep(Setting<T> setting, Property<T> property) {
-    Kept<T> k = new Kept<>(setting, property);
+  private <T> void keep(Group group, Setting<T> setting, Property<T> property) {
+    Kept<T> k = new Kept<>(group, setting, property);
     kept.put(setting.key(), k);
     property.addListener((o, was, now) -> changed(k));
   }
@@ -169,6 +177,7 @@ public final class Preferences {
       ObjectProperty<Optional<String>> colour = new SimpleObjectProperty<>(Optional.empty());
       by.put(ink, colour);
       keep(
+          Group.INKS,
           new Setting<>(
               inkKey(desk, ink),
               Optional.empty(),
@@ -432,19 +441,17 @@ public final class Preferences {
                 }));
   }
 
-  /** Sets to the usual value all whose key begins so; an empty beginning resets all. */
-  public void reset(String beginning) {
-    together(
-        () ->
-            kept.values().stream()
-                .filter(k -> k.setting().key().startsWith(beginning))
-                .forEach(Kept::reset));
+  /** Sets all of a group to the usual values. */
+  public void reset(Group group) {
+    together(() -> kept.values().stream().filter(k -> k.group() == group).forEach(Kept::reset));
   }
 
-  /** Whether all whose key begins so has its usual value. */
-  public boolean isUsual(String beginning) {
-    return kept.values().stream()
-        .filter(k -> k.setting().key().startsWith(beginning))
-        .allMatch(Kept::isUsual);
+  public void resetAll() {
+    together(() -> kept.values().forEach(Kept::reset));
+  }
+
+  /** Whether everything has its usual value. */
+  public boolean isUsual() {
+    return kept.values().stream().allMatch(Kept::isUsual);
   }
 }

@@ -22,11 +22,16 @@ public final class Picture {
 
   /** The arch, as on the sheet, at a width in pixels. */
   public static Node of(Layout layout, double width) {
+    return of(layout, width, Palette.PAPER);
+  }
+
+  /** The same in other colours. */
+  public static Node of(Layout layout, double width, Palette palette) {
     Drawing d = ArchDrawing.of(layout, DrawingOptions.DEFAULT);
     boolean lower = layout.form().arch() == saddlewright.dentition.Arch.LOWER;
     Transform t = lower ? Transform.scaling(1, -1) : Transform.IDENTITY;
     Drawing page = d.transformed(t);
-    MarkNodes maker = new MarkNodes(Palette.PAPER);
+    MarkNodes maker = new MarkNodes(palette);
     Group marks = new Group();
     for (Mark m : page.marks()) {
       marks.getChildren().add(maker.of(m));

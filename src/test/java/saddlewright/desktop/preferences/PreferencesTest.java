@@ -153,11 +153,11 @@ class PreferencesTest {
     p.notationProperty().set(Notation.PALMER);
     Map<String, String> before = p.texts();
 
-    p.reset("ink.");
+    p.reset(Preferences.Group.INKS);
     assertThat(p.inksProperty().get()).isEqualTo(Inks.USUAL);
     assertThat(p.notationProperty().get()).isEqualTo(Notation.PALMER);
-    p.reset("");
-    assertThat(p.isUsual("")).isTrue();
+    p.resetAll();
+    assertThat(p.isUsual()).isTrue();
 
     p.take(before);
     assertThat(Preferences.in(folder).texts()).isEqualTo(before);
