@@ -306,7 +306,7 @@ public final class EditorWindow {
     }
   }
 
-  private Menus.Beside beside() {
+  Menus.Beside beside() {
     return new Menus.Beside() {
       @Override
       public void findAction() {
@@ -360,6 +360,11 @@ public final class EditorWindow {
                   .onHidden(pane::closed));
     }
     preferences.get().show();
+  }
+
+  /** The window of the preferences, once it has been opened. */
+  Optional<SideWindow> preferences() {
+    return preferences;
   }
 
   /** A design that shows most inks. */

@@ -81,7 +81,6 @@ final class InksPage extends Page {
     this.preferences = preferences;
     this.sample = sample;
     say(Words.of("preferences.inks-intro"));
-    dark.set(preferences.darkProperty().get());
     add(desks());
     CHAPTERS.forEach(
         (chapter, inks) -> {
@@ -127,6 +126,7 @@ final class InksPage extends Page {
       b.setToggleGroup(group);
       b.setSelected(dark.get() == d);
       b.setOnAction(e -> dark.set(d));
+      dark.addListener((o, was, now) -> b.setSelected(now == d));
       both.add(b);
     }
     FlowPane box = new FlowPane(16, 6);
@@ -162,6 +162,7 @@ final class InksPage extends Page {
 
   @Override
   void look() {
+    dark.set(preferences.darkProperty().get());
     if (drawn.isEmpty()) {
       drawn = sample.get();
       refresh();
