@@ -174,7 +174,7 @@ class GesturesTest {
         OnStage.Held.ALT,
         () -> {
           w.hover(33, 0, -0.5);
-          assertThat(w.caption()).contains("Both sides");
+          assertThat(w.caption()).contains("both sides");
           w.click(33, 0, -0.5);
           return null;
         });
@@ -317,5 +317,25 @@ class GesturesTest {
     w.letGo("points-at");
     assertThat(design().all(Note.class).get(0).x()).isEqualTo(n.x());
     golden("note-pointed");
+  }
+
+  @Test
+  void what_is_selected_on_a_tooth_is_dragged_to_another() throws Exception {
+    fresh();
+    w.press("step-RETENTION");
+    w.press("tool-clasp-THREE_ARM");
+    w.click(44, 0.7, 0.9);
+    note();
+    int parts = design().components().size();
+    Clasp clasp = design().all(Clasp.class).get(0);
+    w.press("tool-clasp-select");
+    w.dragFrom(Arch.LOWER, clasp.id(), 43);
+    assertThat(design().components()).hasSize(parts);
+    assertThat(design().all(Clasp.class)).extracting(Clasp::tooth).containsExactly(Tooth.T43);
+    assertThat(design().all(Rest.class))
+        .as("the rest went along, since it was selected with it")
+        .extracting(Rest::tooth)
+        .containsExactly(Tooth.T43);
+    golden("unit-dragged");
   }
 }

@@ -143,6 +143,19 @@ final class OnStage implements AutoCloseable {
     settle();
   }
 
+  /** Drags a component from its body to the middle of a crown. */
+  void dragFrom(Arch arch, ComponentId id, int fdi) throws Exception {
+    Laid laid = run(() -> table().assessment().arch(arch).layout().find(id).orElseThrow());
+    Point from = run(() -> window.sheet().toPane(arch, laid.body().innerPoint()).orElseThrow());
+    Point to = place(fdi, 0, 0);
+    mouse(MouseEvent.MOUSE_MOVED, from, MouseButton.NONE);
+    mouse(MouseEvent.MOUSE_PRESSED, from, MouseButton.PRIMARY);
+    mouse(MouseEvent.MOUSE_DRAGGED, from.towards(to, 0.5), MouseButton.PRIMARY);
+    mouse(MouseEvent.MOUSE_DRAGGED, to, MouseButton.PRIMARY);
+    mouse(MouseEvent.MOUSE_RELEASED, to, MouseButton.PRIMARY);
+    settle();
+  }
+
   /** Clicks on the midline of an arch, at a depth in mm. */
   void clickMidline(Arch arch, double y) throws Exception {
     Point p = run(() -> window.sheet().toPane(arch, new Point(0, y)).orElseThrow());

@@ -2,6 +2,7 @@ package saddlewright.desktop.sheet;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -233,7 +234,7 @@ final class Ghost extends Group {
   }
 
   private String facts(Proposal proposal, Situation then) {
-    StringBuilder out = new StringBuilder();
+    Set<String> lines = new LinkedHashSet<>();
     for (Component c : then.design().components()) {
       boolean fresh =
           table.current().design(proposal.arch()).find(c.id()).filter(c::equals).isEmpty();
@@ -241,12 +242,11 @@ final class Ghost extends Group {
         List<String> facts =
             then.layout().find(c.id()).map(l -> Facts.chief(l, then.layout())).orElse(List.of());
         if (!facts.isEmpty()) {
-          out.append('\n').append(ComponentWords.brief(c)).append(": ");
-          out.append(String.join(", ", facts));
+          lines.add("\n" + ComponentWords.brief(c) + ": " + String.join(", ", facts));
         }
       }
     }
-    return out.toString();
+    return String.join("", lines);
   }
 
   /** The arch as it would be with what is shown. */

@@ -152,8 +152,10 @@ final class Grip extends StackPane {
   /** Takes hold of it from a place of the pane. */
   void grab(double x, double y) {
     Point here = sheet.toPane(handle.arch(), handle.track().here()).orElse(stands);
-    offX = x - here.x();
-    offY = y - here.y();
+    // Of a few places the one under the pointer is meant; a length is not to jump when grasped.
+    boolean places = handle.track() instanceof Steps;
+    offX = places ? 0 : x - here.x();
+    offY = places ? 0 : y - here.y();
     dragging = true;
     cancelled = false;
     aimed = Optional.empty();

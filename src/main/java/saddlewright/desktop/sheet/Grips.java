@@ -11,6 +11,7 @@ import javafx.scene.shape.Polyline;
 import saddlewright.design.Component;
 import saddlewright.design.Subject;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.sheet.handles.BodyHandle;
 import saddlewright.desktop.sheet.handles.Handle;
 import saddlewright.desktop.sheet.handles.Handles;
 import saddlewright.desktop.sheet.handles.Slide;
@@ -110,6 +111,27 @@ final class Grips extends Group {
   /** The grip of a handle of what is selected. */
   Optional<Grip> find(String handle) {
     return grips.values().stream().filter(g -> g.handle().id().equals(handle)).findFirst();
+  }
+
+  /** A grip of the body of a selected component, to put it on another tooth. */
+  Optional<Grip> body(Subject subject) {
+    return table
+        .component(subject)
+        .flatMap(
+            c ->
+                BodyHandle.of(
+                    table.assessment().arch(subject.arch()),
+                    c,
+                    table.selectionProperty().get().stream()
+                        .filter(s -> s.arch() == subject.arch())
+                        .flatMap(s -> table.component(s).stream())
+                        .toList()))
+        .map(
+            h -> {
+              Grip grip = new Grip(this, sheet, table, ghost);
+              grip.take(h);
+              return grip;
+            });
   }
 
   void hold(Grip grip) {

@@ -106,7 +106,7 @@ final class Offers {
             there.apply(mirrored),
             () -> tool().flatMap(t -> t.refusal(mirrored, now)),
             now.subject());
-    more.add(both.but().orElse(Words.of("ghost.both")));
+    both.but().ifPresent(more::add);
     return both.proposal();
   }
 

@@ -132,9 +132,9 @@ final class Pointing {
     if (aim.isEmpty() || isAdding(e)) {
       return new PanDrag(false);
     }
-    Optional<Grip> words = noteWords(aim.get());
-    if (words.isPresent()) {
-      return new GripDrag(words.get());
+    Optional<Grip> body = body(aim.get());
+    if (body.isPresent()) {
+      return new GripDrag(body.get());
     }
     Optional<Tool> tool = offers.tool();
     if (tool.filter(Tool::isDragged).isPresent() && aim.get().inside()) {
@@ -244,13 +244,16 @@ final class Pointing {
     table.select(next.toArray(Subject[]::new));
   }
 
-  /** The grip of the words of the selected note, when these are under the pointer. */
-  private Optional<Grip> noteWords(Aim aim) {
-    return table
-        .selected()
-        .filter(s -> table.component(s).filter(Note.class::isInstance).isPresent())
-        .filter(s -> sheet.pick(aim).contains(s))
-        .flatMap(s -> grips.find("words"));
+  /** The grip of the body of what is selected, when that is what lies under the pointer. */
+  private Optional<Grip> body(Aim aim) {
+    return sheet.pick(aim).stream()
+        .findFirst()
+        .filter(table.selectionProperty().get()::contains)
+        .flatMap(
+            s ->
+                table.component(s).filter(Note.class::isInstance).isPresent()
+                    ? grips.find("words")
+                    : grips.body(s));
   }
 
   private void menu(MouseEvent e) {
