@@ -3,8 +3,11 @@ package saddlewright.desktop;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Alert;
@@ -18,6 +21,9 @@ import saddlewright.casefile.CaseEnding;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.desktop.desks.DeskNames;
+import saddlewright.desktop.desks.OpenDesks;
+import saddlewright.desktop.desks.RecentFiles;
 import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.drawing.Background;
 import saddlewright.interchange.FhirBundle;
@@ -26,27 +32,43 @@ import saddlewright.prescription.pdf.reading.CaseDocument;
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
 final class CaseFiles {
   private final Worktable table;
-  private final Remembered remembered;
-  private Optional<Window> window = Optional.empty();
+
+  /** How many files are opened at once: each takes a window. */
+  private static final int MOST = 12;
+
+  private final RecentFiles recent;
+  private final EditorWindow desk;
+  private final OpenDesks<EditorWindow> desks;
 
   /** The prescription from which the case on the desk was taken; it is never written to. */
   private Optional<Path> taken = Optional.empty();
 
-  CaseFiles(Worktable table, Remembered remembered) {
-    this.table = table;
-    this.remembered = remembered;
-  }
-
-  void setWindow(Window owner) {
-    window = Optional.of(owner);
-  }
-
-  void create() {
-    if (mayLeave()) {
-      taken = Optional.empty();
-      table.lay(fresh(), Optional.empty());
-      table.stepProperty().set(Step.CHART);
+  /** What was read out of a file, before it lies on a desk. */
+  private record Found(Path file, Case subject, boolean pdf, PatientBeside.Found beside) {
+    static Found in(Path file) throws CaseFileException {
+      boolean pdf = CaseDocument.isPdf(file);
+      Case c = CaseDocument.load(file);
+      return new Found(file, c, pdf, PatientBeside.load(file, c));
     }
+  }
+
+  CaseFiles(Worktable table, RecentFiles recent, EditorWindow desk, OpenDesks<EditorWindow> desks) {
+    this.table = table;
+    this.recent = recent;
+    this.desk = desk;
+    this.desks = desks;
+  }
+
+  /** Begins a new case: here, when this desk is empty, otherwise in a further window. */
+  void create() {
+    EditorWindow room = table.openProperty().get() ? desks.open() : desk;
+    room.files().lay(room.files().fresh(), Step.CHART);
+  }
+
+  private void lay(Case c, Step begin) {
+    taken = Optional.empty();
+    table.lay(c, Optional.empty());
+    table.stepProperty().set(begin);
   }
 
   /** A new case, judged by the school that the user prefers; where that fails it is said why. */
@@ -71,32 +93,79 @@ final class CaseFiles {
 
   /** Lays a copy of a demo case on the desk. */
   void demo(Case c) {
-    if (mayLeave()) {
-      taken = Optional.empty();
-      table.lay(c, Optional.empty());
-      table.stepProperty().set(Step.REVIEW);
-    }
+    desks.roomFor(desk).files().lay(c, Step.REVIEW);
   }
 
+  /** Closes the case; the last window goes back to its welcome page, another goes with its case. */
   void close() {
-    if (mayLeave()) {
+    if (desks.all().size() > 1) {
+      desks.close(desk);
+    } else if (mayLeave()) {
       table.close();
     }
   }
 
   void choose() {
-    if (mayLeave()) {
-      FileChooser chooser =
-          chooser(Words.of("file.case-or-prescription"), "*.saddle", "*.json", "*.pdf");
-      chooser.setTitle(Words.of("file.open"));
-      FileQuestion.toOpen(chooser, window.orElse(null)).ifPresent(this::load);
-    }
+    FileChooser chooser =
+        chooser(Words.of("file.case-or-prescription"), "*.saddle", "*.json", "*.pdf");
+    chooser.setTitle(Words.of("file.open").replace("_", ""));
+    openAll(FileQuestion.allToOpen(chooser, window()));
+  }
+
+  private Window window() {
+    return desk.stage();
   }
 
   void open(Path file) {
-    if (mayLeave()) {
-      load(file);
+    openAll(List.of(file));
+  }
+
+  /**
+   * Opens files, each in a window of its own; one that is open already is brought up. What cannot
+   * be opened is said in the window that is then in front.
+   */
+  void openAll(List<Path> files) {
+    List<String> troubles = new ArrayList<>();
+    List<Offer> offers = new ArrayList<>();
+    EditorWindow front = desk;
+    for (Path file : files.subList(0, Math.min(MOST, files.size()))) {
+      Optional<EditorWindow> there = desks.holding(file);
+      if (there.isPresent()) {
+        front = there.get();
+        desks.bringUp(front);
+        recent.note(file);
+        continue;
+      }
+      try {
+        Found found = Found.in(file);
+        front = desks.roomFor(desk);
+        front.files().take(found);
+      } catch (CaseFileException e) {
+        boolean gone = recent.shown().contains(file) && !Files.exists(file);
+        troubles.add(gone ? Words.of("recent.missing", file.getFileName(), folder(file)) : said(e));
+        if (gone) {
+          offers.add(
+              new Offer(
+                  Words.of("recent.take-off", file.getFileName()), () -> recent.forget(file)));
+        }
+      }
     }
+    if (files.size() > MOST) {
+      troubles.add(Words.of("notice.too-many", MOST, files.size()));
+    }
+    if (!troubles.isEmpty()) {
+      Worktable t = front.table();
+      t.noticeProperty().get().ifPresent(n -> troubles.add(0, n));
+      t.say(String.join("\n", troubles), offers.toArray(Offer[]::new));
+    }
+  }
+
+  private static String folder(Path file) {
+    return RecentFiles.folderInWords(file);
+  }
+
+  private static String said(CaseFileException e) {
+    return e.sentences();
   }
 
   /**
@@ -105,26 +174,28 @@ final class CaseFiles {
    */
   void load(Path file) {
     try {
-      boolean pdf = CaseDocument.isPdf(file);
-      Case c = CaseDocument.load(file);
-      PatientBeside.Found beside = PatientBeside.load(file, c);
-      table.lay(c, pdf ? Optional.empty() : Optional.of(file), beside.patient());
-      taken = pdf ? Optional.of(file) : Optional.empty();
-      table.stepProperty().set(Step.REVIEW);
-      table
-          .noticeProperty()
-          .set(
-              beside
-                  .trouble()
-                  .or(
-                      () ->
-                          pdf
-                              ? Optional.of(Words.of("notice.taken", AtomicFile.nameOf(file)))
-                              : Optional.empty()));
-      remembered.note(file);
+      take(Found.in(file));
     } catch (CaseFileException e) {
       table.noticeProperty().set(Optional.of(e.sentences()));
     }
+  }
+
+  private void take(Found f) {
+    table.lay(
+        f.subject(), f.pdf() ? Optional.empty() : Optional.of(f.file()), f.beside().patient());
+    taken = f.pdf() ? Optional.of(f.file()) : Optional.empty();
+    table.stepProperty().set(Step.REVIEW);
+    table
+        .noticeProperty()
+        .set(
+            f.beside()
+                .trouble()
+                .or(
+                    () ->
+                        f.pdf()
+                            ? Optional.of(Words.of("notice.taken", AtomicFile.nameOf(f.file())))
+                            : Optional.empty()));
+    recent.note(f.file());
   }
 
   /** Saves; true when the case is on disk. */
@@ -139,8 +210,9 @@ final class CaseFiles {
         .add(new FileChooser.ExtensionFilter(Words.of("file.case-json"), "*" + CaseEnding.JSON));
     chooser.setTitle(Words.of("file.save-as"));
     chooser.setInitialFileName(name() + CaseEnding.OWN);
-    return FileQuestion.toSave(chooser, window.orElse(null))
-        .map(f -> write(saved(chooser, f)))
+    return FileQuestion.toSave(chooser, window())
+        .map(f -> saved(chooser, f))
+        .map(f -> isElsewhere(f) ? false : write(f))
         .orElse(false);
   }
 
@@ -151,11 +223,21 @@ final class CaseFiles {
     return plain ? withEnding(file, CaseEnding.JSON) : CaseEnding.on(file);
   }
 
+  /** A file that is open in another window must not be written from this one. */
+  private boolean isElsewhere(Path file) {
+    boolean elsewhere = desks.holding(file).filter(d -> d != desk).isPresent();
+    if (elsewhere) {
+      table.noticeProperty().set(Optional.of(Words.of("notice.elsewhere", file.getFileName())));
+    }
+    return elsewhere;
+  }
+
   boolean write(Path file) {
     try {
       CaseStore.save(table.current(), file);
       table.markSaved(file);
-      remembered.note(file);
+      taken = Optional.empty();
+      recent.note(file);
       Optional<String> trouble =
           PatientBeside.save(
               file, table.current(), table.patientProperty().get(), table.savedPatient());
@@ -179,7 +261,7 @@ final class CaseFiles {
         .getExtensionFilters()
         .addAll(filter("file.svg", "*.svg"), filter("file.png", "*.png"), clearSvg, clearPng);
     chooser.setInitialFileName(name() + ".svg");
-    Optional<Path> chosen = FileQuestion.toSave(chooser, window.orElse(null));
+    Optional<Path> chosen = FileQuestion.toSave(chooser, window());
     if (chosen.isPresent()) {
       FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
       boolean clear = kind == clearSvg || kind == clearPng;
@@ -219,7 +301,7 @@ final class CaseFiles {
     FileChooser chooser = chooser(Words.of("file.fhir"), "*.json");
     chooser.setTitle(Words.of("file.export-fhir"));
     chooser.setInitialFileName(name() + ".fhir.json");
-    FileQuestion.toSave(chooser, window.orElse(null))
+    FileQuestion.toSave(chooser, window())
         .map(f -> withEnding(f, ".json"))
         .ifPresent(this::writeFhir);
   }
@@ -266,9 +348,9 @@ final class CaseFiles {
     ButtonType cancel = new ButtonType(Words.of("leave.cancel"), ButtonBar.ButtonData.CANCEL_CLOSE);
     Alert ask =
         new Alert(Alert.AlertType.CONFIRMATION, Words.of("leave.question"), save, discard, cancel);
-    ask.setHeaderText(Words.of("leave.title"));
+    ask.setHeaderText(Words.of("leave.title", DeskNames.of(table)));
     ask.setTitle(Words.of("app.name"));
-    window.ifPresent(ask::initOwner);
+    ask.initOwner(window());
     Optional<ButtonType> answer = ask.showAndWait();
     return answer.map(a -> a == discard || a == save && save()).orElse(false);
   }
@@ -280,7 +362,7 @@ final class CaseFiles {
   }
 
   /** Where the case comes from. */
-  private Optional<Path> place() {
+  Optional<Path> place() {
     return table.fileProperty().get().or(() -> taken);
   }
 

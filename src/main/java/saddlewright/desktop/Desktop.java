@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -34,10 +33,10 @@ public final class Desktop {
   /**
    * Opens the window and returns when it is closed.
    *
-   * @param file the case file or sheet to show; empty for a new case
+   * @param files the case files or sheets to show, each in a window; none for the welcome page
    * @return exit code: 0, or {@link #NO_WINDOW} after one line on standard error
    */
-  public static int open(Optional<Path> file) {
+  public static int open(List<Path> files) {
     if (!hasDisplay(System.getProperty("os.name"), System::getProperty, System.getenv())) {
       System.err.println(message("there is no display"));
       return NO_WINDOW;
@@ -56,8 +55,7 @@ public final class Desktop {
         });
     try {
       Application.launch(
-          EditorApp.class,
-          file.map(f -> List.of(f.toString())).orElse(List.of()).toArray(String[]::new));
+          EditorApp.class, files.stream().map(Path::toString).toArray(String[]::new));
       return 0;
     } catch (RuntimeException | LinkageError e) {
       if (EditorApp.hasStarted()) {

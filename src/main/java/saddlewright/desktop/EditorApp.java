@@ -29,7 +29,7 @@ public final class EditorApp extends Application {
         new EditorWindow(
             stage, Remembered.folder(System.getProperty("os.name"), System.getenv(), home));
     if (getParameters() != null) {
-      getParameters().getRaw().stream().findFirst().map(Path::of).ifPresent(window::open);
+      window.open(getParameters().getRaw().stream().map(Path::of).toList());
     }
   }
 }

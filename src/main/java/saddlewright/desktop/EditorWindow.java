@@ -3,22 +3,21 @@ package saddlewright.desktop;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Properties;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
 import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Orientation;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.control.SplitPane;
-import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 import saddlewright.archform.ArchForm;
@@ -26,6 +25,12 @@ import saddlewright.desktop.actions.ActionFinder;
 import saddlewright.desktop.actions.Actions;
 import saddlewright.desktop.actions.MoreKeys;
 import saddlewright.desktop.actions.ShortcutPage;
+import saddlewright.desktop.desks.Desk;
+import saddlewright.desktop.desks.DeskNames;
+import saddlewright.desktop.desks.FileDrop;
+import saddlewright.desktop.desks.OpenDesks;
+import saddlewright.desktop.desks.RecentPage;
+import saddlewright.desktop.desks.WindowPlaces;
 import saddlewright.desktop.findings.FindingsPane;
 import saddlewright.desktop.history.HistoryPane;
 import saddlewright.desktop.panels.OrderOfWork;
@@ -33,7 +38,6 @@ import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.panels.ToolStrip;
 import saddlewright.desktop.panels.ViewChoice;
-import saddlewright.desktop.preferences.MyDetails;
 import saddlewright.desktop.preferences.Preferences;
 import saddlewright.desktop.preferences.PreferencesPane;
 import saddlewright.desktop.prescription.CompletenessPane;
@@ -45,18 +49,18 @@ import saddlewright.desktop.tools.ToolBox;
 import saddlewright.layout.Layout;
 
 /** The window of the editor, put together. */
-public final class EditorWindow {
+public final class EditorWindow implements Desk {
   private static final double WIDTH = 1440;
   private static final double HEIGHT = 900;
+  private static final String PLACES = "window.properties";
   private static final double WIDEST_BESIDE = 0.4;
 
   private final Worktable table;
   private final ToolBox tools;
-  private final Remembered remembered;
+  private final Settings settings;
+  private final OpenDesks<EditorWindow> desks;
   private final CaseFiles files;
   private final PrescriptionFiles prescriptions;
-  private final Printing printing;
-  private final MyDetails mine;
   private final GapTrail gaps;
   private final SheetPane sheet;
   private Optional<FindingsPane> findings = Optional.empty();
@@ -69,6 +73,7 @@ public final class EditorWindow {
   private Optional<SideWindow> shortcuts = Optional.empty();
   private Optional<SideWindow> history = Optional.empty();
   private Optional<SideWindow> preferences = Optional.empty();
+  private Optional<SideWindow> recent = Optional.empty();
   private final Stage stage;
 
   /**
@@ -81,18 +86,25 @@ public final class EditorWindow {
   }
 
   /** As above, with the preferences that all windows share. */
-  public EditorWindow(Stage stage, Path settings, Preferences preferences) {
+  public EditorWindow(Stage stage, Path folder, Preferences preferences) {
+    this(stage, Settings.in(folder, preferences));
+  }
+
+  private EditorWindow(Stage stage, Settings settings) {
+    this(stage, settings, new OpenDesks<>((s, desks) -> new EditorWindow(s, settings, desks)));
+  }
+
+  /** A window among others, with which it shares what the user has settled. */
+  EditorWindow(Stage stage, Settings settings, OpenDesks<EditorWindow> desks) {
     this.stage = stage;
-    this.table = new Worktable(preferences);
+    this.settings = settings;
+    this.desks = desks;
+    this.table = new Worktable(settings.preferences());
     this.tools = new ToolBox(table.stepProperty());
     this.gaps = new GapTrail(table);
     this.sheet = new SheetPane(table, tools);
-    this.remembered = new Remembered(settings);
-    this.mine = preferences.mine().orElseGet(() -> new MyDetails(settings));
-    this.files = new CaseFiles(table, remembered);
-    this.printing = new Printing(remembered);
+    this.files = new CaseFiles(table, settings.recent(), this, desks);
     this.prescriptions = new PrescriptionFiles(table, files);
-    files.setWindow(stage);
     DeskLook.wear(root, table);
     menus =
         new Menus(
@@ -100,21 +112,22 @@ public final class EditorWindow {
             tools,
             files,
             prescriptions,
-            remembered,
+            settings.recent(),
             sheet,
-            this::quit,
+            this,
             this::step,
             gaps,
             new HelpPages(stage),
             beside());
     root.setTop(menus);
-    WelcomePage welcome = new WelcomePage(files, remembered);
+    WelcomePage welcome = new WelcomePage(files, settings.recent());
     welcome.visibleProperty().bind(table.openProperty().not());
     StackPane middle = new StackPane(welcome);
     table.openProperty().addListener(o -> putWorkInto(middle));
     VBox body = new VBox(new NoticeBar(table), middle);
     VBox.setVgrow(middle, Priority.ALWAYS);
-    root.setCenter(body);
+    FileDrop drop = new FileDrop(files::openAll);
+    root.setCenter(new StackPane(body, drop));
     table
         .findingProperty()
         .addListener(
@@ -123,22 +136,23 @@ public final class EditorWindow {
                     .findingProperty()
                     .get()
                     .ifPresent(k -> sheet.reveal(table.selectionProperty().get())));
-    Properties size = remembered.window();
-    Scene scene = new Scene(root, number(size, "width", WIDTH), number(size, "height", HEIGHT));
+    WindowPlaces place = standing();
+    Scene scene = new Scene(root, place.area().getWidth(), place.area().getHeight());
     scene
         .getStylesheets()
         .add(EditorWindow.class.getResource("/saddlewright/desktop/desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_TYPED, EditorWindow::dropControlCharacters);
     scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
     MoreKeys.install(scene, Actions.items(menus));
-    scene.setOnDragOver(EditorWindow::mayDrop);
-    scene.setOnDragDropped(this::dropped);
+    drop.install(scene);
     stage.setScene(scene);
     table.schoolShownProperty().addListener((o, was, shown) -> showSchool(shown));
     table.pagesShownProperty().addListener((o, was, shown) -> showPages(shown));
     stage.setMinWidth(960);
     stage.setMinHeight(600);
-    stage.setMaximized(Boolean.parseBoolean(size.getProperty("maximised")));
+    stage.setX(place.area().getMinX());
+    stage.setY(place.area().getMinY());
+    stage.setMaximized(place.maximised());
     stage
         .titleProperty()
         .bind(
@@ -151,11 +165,12 @@ public final class EditorWindow {
     stage.setOnCloseRequest(
         e -> {
           e.consume();
-          quit();
+          desks.close(this);
         });
     followScreen();
+    desks.enter(this);
     stage.show();
-    table.noticeProperty().set(preferences.troubleProperty().get());
+    table.noticeProperty().set(settings.preferences().troubleProperty().get());
     // The first frame is not kept waiting by what is not yet seen, not even on another processor:
     // the demo cases are read after it, and the panels are built while the welcome page is read,
     // so that neither is the first case kept waiting by its panels.
@@ -178,7 +193,7 @@ public final class EditorWindow {
 
   /** True size on the sheet is that of the screen that the window stands on, as last measured. */
   private void followScreen() {
-    ScreenScale screen = new ScreenScale(printing);
+    ScreenScale screen = new ScreenScale(settings.printing());
     InvalidationListener read =
         o -> {
           screen.read(stage);
@@ -210,7 +225,7 @@ public final class EditorWindow {
     PrescriptionPane prescription =
         new PrescriptionPane(
             table,
-            mine,
+            settings.mine(),
             gaps,
             new PrescriptionPane.Actions() {
               @Override
@@ -298,7 +313,8 @@ public final class EditorWindow {
   private void showPages(boolean shown) {
     if (shown) {
       if (preview.isEmpty()) {
-        preview = Optional.of(new PreviewWindow(table, files, prescriptions, printing, stage));
+        preview =
+            Optional.of(new PreviewWindow(table, files, prescriptions, settings.printing(), stage));
       }
       preview.get().show();
     } else {
@@ -393,8 +409,81 @@ public final class EditorWindow {
     return school;
   }
 
+  @Override
   public Worktable table() {
     return table;
+  }
+
+  @Override
+  public Stage stage() {
+    return stage;
+  }
+
+  @Override
+  public Optional<Path> place() {
+    return files.place();
+  }
+
+  @Override
+  public boolean mayLeave() {
+    return files.mayLeave();
+  }
+
+  @Override
+  public void shut() {
+    settings.remembered().write(PLACES, here().text(settings.remembered().properties(PLACES)));
+    table.pagesShownProperty().set(false);
+    stage.close();
+  }
+
+  OpenDesks<EditorWindow> desks() {
+    return desks;
+  }
+
+  /** Where the window is to stand: in the cascade after the one in front, or where one stood. */
+  private WindowPlaces standing() {
+    List<Rectangle2D> screens = Screen.getScreens().stream().map(Screen::getVisualBounds).toList();
+    Optional<EditorWindow> front =
+        desks.all().stream()
+            .filter(d -> d.stage.isFocused())
+            .findFirst()
+            .or(() -> desks.all().stream().reduce((a, b) -> b));
+    return front
+        .map(f -> WindowPlaces.after(f.here(), screens))
+        .orElseGet(
+            () ->
+                WindowPlaces.kept(
+                    settings.remembered().properties(PLACES),
+                    new Rectangle2D(0, 0, WIDTH, HEIGHT),
+                    screens));
+  }
+
+  private WindowPlaces here() {
+    return new WindowPlaces(
+        new Rectangle2D(
+            stage.getX(), stage.getY(), stage.getScene().getWidth(), stage.getScene().getHeight()),
+        stage.isMaximized());
+  }
+
+  /** Shows the files that were opened lately, to open or to take off. */
+  void showRecent() {
+    if (recent.isEmpty()) {
+      recent =
+          Optional.of(
+              new SideWindow(
+                  table,
+                  stage,
+                  Words.of("welcome.recent"),
+                  new RecentPage(
+                      settings.recent(),
+                      file -> {
+                        recent.ifPresent(SideWindow::hide);
+                        files.open(file);
+                      }),
+                  520,
+                  480));
+    }
+    recent.get().show();
   }
 
   PrescriptionFiles prescriptions() {
@@ -409,50 +498,24 @@ public final class EditorWindow {
     return sheet;
   }
 
-  /** Opens a file from the command line. */
+  /** Opens a file in this window, in the place of what lies there. */
   public void open(Path file) {
     files.load(file);
   }
 
-  private static void mayDrop(DragEvent e) {
-    if (e.getDragboard().hasFiles()) {
-      e.acceptTransferModes(TransferMode.COPY);
-    }
-  }
-
-  /** Opens the file that was dropped on the window, once whoever dropped it has been answered. */
-  private void dropped(DragEvent e) {
-    if (e.getDragboard().hasFiles()) {
-      Path file = e.getDragboard().getFiles().get(0).toPath();
-      Platform.runLater(() -> files.open(file));
-      e.setDropCompleted(true);
-    }
-  }
-
-  private void quit() {
-    if (files.mayLeave()) {
-      remembered.noteWindow(
-          stage.getScene().getWidth(), stage.getScene().getHeight(), stage.isMaximized());
-      table.pagesShownProperty().set(false);
-      stage.close();
-    }
+  /** Opens files from the command line, the first of them here. */
+  public void open(List<Path> named) {
+    files.openAll(named);
   }
 
   private String title() {
     if (!table.openProperty().get()) {
       return Words.of("app.name");
     }
-    String name =
-        table
-            .fileProperty()
-            .get()
-            .map(p -> p.getFileName().toString())
-            .orElseGet(
-                () ->
-                    table.current().title().isBlank()
-                        ? Words.of("title.untitled")
-                        : table.current().title());
-    return Words.of("app.name") + " – " + name + (table.unsavedProperty().get() ? " *" : "");
+    return Words.of("app.name")
+        + " – "
+        + DeskNames.of(table)
+        + (table.unsavedProperty().get() ? " *" : "");
   }
 
   /** Shortcuts with Ctrl also arrive as typed characters, which no field should take. */
@@ -468,15 +531,6 @@ public final class EditorWindow {
         && table.openProperty().get()
         && table.stepProperty().get() != Step.PRESCRIPTION) {
       sheet.requestFocus();
-    }
-  }
-
-  private static double number(Properties p, String key, double otherwise) {
-    try {
-      double v = Double.parseDouble(p.getProperty(key, ""));
-      return v >= 600 && v <= 10000 ? v : otherwise;
-    } catch (NumberFormatException e) {
-      return otherwise;
     }
   }
 }

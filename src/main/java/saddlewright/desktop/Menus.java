@@ -1,12 +1,11 @@
 package saddlewright.desktop;
 
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.value.ObservableBooleanValue;
-import javafx.collections.ListChangeListener;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -21,6 +20,10 @@ import saddlewright.dentition.Notation;
 import saddlewright.dentition.Side;
 import saddlewright.design.ArchDesign;
 import saddlewright.desktop.actions.MoreKeys;
+import saddlewright.desktop.desks.OpenDesks;
+import saddlewright.desktop.desks.RecentFiles;
+import saddlewright.desktop.desks.RecentMenu;
+import saddlewright.desktop.desks.WindowMenu;
 import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.sheet.SheetPane;
@@ -55,9 +58,9 @@ final class Menus extends MenuBar {
       ToolBox tools,
       CaseFiles files,
       PrescriptionFiles prescriptions,
-      Remembered remembered,
+      RecentFiles recent,
       SheetPane sheet,
-      Runnable quit,
+      EditorWindow desk,
       Consumer<Boolean> stepThroughFindings,
       GapTrail gaps,
       HelpPages help,
@@ -69,42 +72,22 @@ final class Menus extends MenuBar {
     this.copies = new Copies(table);
     getMenus()
         .addAll(
-            file(remembered, quit),
+            file(recent, desk),
             edit(beside),
             view(stepThroughFindings, gaps),
             design(tools),
             sheetMenu(),
+            window(desk),
             help(help, beside));
   }
 
-  private Menu file(Remembered remembered, Runnable quit) {
-    Menu recent = new Menu(Words.of("file.recent"));
-    Runnable fill =
-        () -> {
-          recent.getItems().clear();
-          for (Path p : remembered.recent()) {
-            MenuItem item = new MenuItem(p.toString());
-            item.setMnemonicParsing(false);
-            item.setOnAction(e -> files.open(p));
-            recent.getItems().add(item);
-          }
-          if (recent.getItems().isEmpty()) {
-            MenuItem none = new MenuItem(Words.of("welcome.no-recent"));
-            none.setDisable(true);
-            recent.getItems().add(none);
-          } else {
-            recent.getItems().add(new SeparatorMenuItem());
-            recent.getItems().add(item("file.forget", "", remembered::forgetAll));
-          }
-        };
-    remembered.recent().addListener((ListChangeListener<Path>) c -> fill.run());
-    fill.run();
+  private Menu file(RecentFiles recent, EditorWindow desk) {
     ObservableBooleanValue closed = Bindings.not(table.openProperty());
     return menu(
         "menu.file",
         item("file.new", "Shortcut+N", files::create),
         item("file.open", "Shortcut+O", files::choose),
-        recent,
+        RecentMenu.of(recent, files::open, desk::showRecent, () -> hidden(recent)),
         new SeparatorMenuItem(),
         disabled(item("file.save", "Shortcut+S", files::save), closed),
         disabled(item("file.save-as", "Shortcut+Shift+S", files::saveAs), closed),
@@ -120,8 +103,16 @@ final class Menus extends MenuBar {
         disabled(item("file.export-drawing", "Shortcut+E", files::exportDrawing), closed),
         disabled(item("file.export-fhir", "", files::exportFhir), closed),
         new SeparatorMenuItem(),
-        disabled(item("file.close", "Shortcut+W", files::close), closed),
-        item("file.quit", "Shortcut+Q", quit));
+        disabled(
+            item("file.close", "Shortcut+W", files::close),
+            Bindings.and(closed, Bindings.size(desk.desks().all()).lessThan(2))),
+        item("file.quit", "Shortcut+Q", desk.desks()::quit));
+  }
+
+  private void hidden(RecentFiles recent) {
+    table.say(
+        Words.of("recent.now-private", recent.count()),
+        new Offer(Words.of("recent.clear"), recent::forgetAll));
   }
 
   private Window window() {
@@ -300,6 +291,25 @@ final class Menus extends MenuBar {
                 "Shortcut+R",
                 () -> table.stepProperty().set(Step.PRESCRIPTION)),
             closed));
+  }
+
+  private Menu window(EditorWindow desk) {
+    OpenDesks<EditorWindow> desks = desk.desks();
+    ObservableBooleanValue alone = Bindings.size(desks.all()).lessThan(2);
+    return WindowMenu.of(
+        desks,
+        desk,
+        List.of(
+            item("window.new", "Shortcut+Shift+N", desks::open),
+            disabled(
+                MoreKeys.add(
+                    item("window.next", "Shortcut+F6", () -> desks.step(desk, true)), "Ctrl+Tab"),
+                alone),
+            disabled(
+                MoreKeys.add(
+                    item("window.previous", "Shortcut+Shift+F6", () -> desks.step(desk, false)),
+                    "Ctrl+Shift+Tab"),
+                alone)));
   }
 
   private Menu help(HelpPages help, Beside beside) {

@@ -22,15 +22,32 @@ final class NoticeBar extends HBox {
     Button dismiss = new Button(Words.of("notice.dismiss"));
     dismiss.setMinWidth(USE_PREF_SIZE);
     dismiss.setOnAction(e -> table.noticeProperty().set(Optional.empty()));
-    getChildren().addAll(words, dismiss);
+    HBox offers = new HBox(8);
+    offers.setAlignment(Pos.CENTER_RIGHT);
+    offers.setMinWidth(USE_PREF_SIZE);
+    getChildren().addAll(words, offers, dismiss);
     Runnable update =
         () -> {
           Optional<String> notice = table.noticeProperty().get();
           words.setText(notice.orElse(""));
+          offers.getChildren().setAll(table.offers().stream().map(o -> button(table, o)).toList());
           setVisible(notice.isPresent());
           setManaged(notice.isPresent());
         };
     table.noticeProperty().addListener(o -> update.run());
     update.run();
+  }
+
+  /** What is done about a notice takes it away, unless it has something of its own to say. */
+  private static Button button(Worktable table, Offer offer) {
+    Button b = new Button(offer.label());
+    b.setMinWidth(USE_PREF_SIZE);
+    b.getStyleClass().add("offer");
+    b.setOnAction(
+        e -> {
+          table.noticeProperty().set(Optional.empty());
+          offer.action().run();
+        });
+    return b;
   }
 }

@@ -3,38 +3,20 @@ package saddlewright.desktop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
 
 /**
  * What the window remembers from one start to the next, in plain files of the user's configuration
  * folder.
  */
 final class Remembered {
-  private static final int MOST = 10;
-
   private final Path folder;
-  private final ObservableList<Path> recent = FXCollections.observableArrayList();
 
   Remembered(Path folder) {
     this.folder = folder;
-    try {
-      for (String line : Files.readAllLines(folder.resolve("recent.txt"))) {
-        if (!line.isBlank()) {
-          recent.add(Path.of(line));
-        }
-      }
-    } catch (IOException | InvalidPathException e) {
-      // Nothing remembered yet, or not readable: an empty list is a fair start.
-      recent.clear();
-    }
   }
 
   /** The folder where this platform keeps a user's settings. */
@@ -52,32 +34,6 @@ final class Remembered {
         .resolve("saddlewright");
   }
 
-  ObservableList<Path> recent() {
-    return recent;
-  }
-
-  void note(Path file) {
-    Path full = file.toAbsolutePath().normalize();
-    recent.remove(full);
-    recent.add(0, full);
-    while (recent.size() > MOST) {
-      recent.remove(recent.size() - 1);
-    }
-    List<String> lines = new ArrayList<>();
-    recent.forEach(p -> lines.add(p.toString()));
-    write("recent.txt", String.join("\n", lines) + "\n");
-  }
-
-  void forgetAll() {
-    recent.clear();
-    write("recent.txt", "");
-  }
-
-  /** Width, height and whether maximised, of the window when it was closed last. */
-  Properties window() {
-    return properties("window.properties");
-  }
-
   /** What is kept in a file; empty where there is none, or none that can be read. */
   Properties properties(String name) {
     Properties p = new Properties();
@@ -87,18 +43,6 @@ final class Remembered {
       p.clear();
     }
     return p;
-  }
-
-  void noteWindow(double width, double height, boolean maximised) {
-    write(
-        "window.properties",
-        "width="
-            + Math.round(width)
-            + "\nheight="
-            + Math.round(height)
-            + "\nmaximised="
-            + maximised
-            + "\n");
   }
 
   /** Keeps a text in a file of its own. */

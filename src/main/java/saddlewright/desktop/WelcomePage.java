@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
+import javafx.collections.WeakListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -22,6 +23,7 @@ import saddlewright.casefile.Case;
 import saddlewright.casefile.Cautions;
 import saddlewright.classification.Classification;
 import saddlewright.dentition.Arch;
+import saddlewright.desktop.desks.RecentFiles;
 import saddlewright.desktop.sheet.Picture;
 import saddlewright.layout.Layout;
 
@@ -31,12 +33,13 @@ final class WelcomePage extends ScrollPane {
   private static final double PICTURE = 460;
 
   private final CaseFiles files;
-  private final Remembered remembered;
+  private final RecentFiles remembered;
   private final VBox recent = new VBox(2);
+  private final ListChangeListener<Path> following = c -> recentFiles();
   private final VBox picture = new VBox();
   private final GridPane demos = new GridPane();
 
-  WelcomePage(CaseFiles files, Remembered remembered) {
+  WelcomePage(CaseFiles files, RecentFiles remembered) {
     this.files = files;
     this.remembered = remembered;
     setId("welcome");
@@ -54,7 +57,7 @@ final class WelcomePage extends ScrollPane {
     holder.setAlignment(Pos.TOP_CENTER);
     holder.getStyleClass().add("welcome-desk");
     setContent(holder);
-    remembered.recent().addListener((ListChangeListener<Path>) c -> recentFiles());
+    remembered.shown().addListener(new WeakListChangeListener<>(following));
     recentFiles();
   }
 
@@ -107,8 +110,9 @@ final class WelcomePage extends ScrollPane {
 
   private void recentFiles() {
     recent.getChildren().clear();
-    for (Path p : remembered.recent()) {
-      Hyperlink link = new Hyperlink(p.getFileName().toString());
+    for (Path p : remembered.shown()) {
+      Hyperlink link =
+          new Hyperlink(Words.of("recent.line", p.getFileName(), RecentFiles.folderInWords(p)));
       link.setTooltip(new Tooltip(p.toString()));
       link.setOnAction(e -> files.open(p));
       recent.getChildren().add(link);
@@ -117,7 +121,14 @@ final class WelcomePage extends ScrollPane {
       }
     }
     if (recent.getChildren().isEmpty()) {
-      recent.getChildren().add(words(Words.of("welcome.no-recent")));
+      recent
+          .getChildren()
+          .add(
+              words(
+                  Words.of(
+                      remembered.privateProperty().get()
+                          ? "recent.private"
+                          : "welcome.no-recent")));
     }
   }
 

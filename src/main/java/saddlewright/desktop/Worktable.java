@@ -108,6 +108,8 @@ public final class Worktable {
   private final ObjectProperty<Inks> inks = new SimpleObjectProperty<>(Inks.USUAL);
   private final DoubleProperty textSize = new SimpleDoubleProperty(1);
   private final Preferences preferences;
+  private List<Offer> offered = List.of();
+  private String offeredFor = "";
   private Case saved = current.get();
   private Optional<PatientIdentity> savedPatient = Optional.empty();
   private Optional<Completeness> completeness = Optional.empty();
@@ -326,6 +328,19 @@ public final class Worktable {
   /** A message that stands above the sheet until it is dismissed. */
   public ObjectProperty<Optional<String>> noticeProperty() {
     return notice;
+  }
+
+  /** Says a sentence above the sheet, with what can be done about it at once. */
+  public void say(String sentence, Offer... what) {
+    notice.set(Optional.empty());
+    offered = List.of(what);
+    offeredFor = sentence;
+    notice.set(Optional.of(sentence));
+  }
+
+  /** What can be done at once about the notice that stands. */
+  public List<Offer> offers() {
+    return notice.get().filter(offeredFor::equals).isPresent() ? offered : List.of();
   }
 
   public ObjectProperty<Step> stepProperty() {

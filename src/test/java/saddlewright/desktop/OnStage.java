@@ -373,6 +373,7 @@ final class OnStage implements AutoCloseable {
   public void close() throws Exception {
     run(
         () -> {
+          window.desks().all().stream().toList().forEach(d -> d.stage().hide());
           stage.hide();
           return null;
         });
