@@ -4,8 +4,20 @@ import java.util.List;
 
 /** A part of the window where keys and the pointer do what no menu says. */
 enum Surroundings {
-  SHEET_BY_POINTER("click", "again", "right", "wheel", "sideways", "move", "drag", "tab", "escape"),
-  SHEET_BY_KEYS("arrows", "enter"),
+  SHEET_BY_POINTER(
+      "click",
+      "again",
+      "adding",
+      "both-sides",
+      "right",
+      "wheel",
+      "sideways",
+      "move",
+      "drag",
+      "fine",
+      "tab",
+      "escape"),
+  SHEET_BY_KEYS("arrows", "enter", "handle"),
   FINDINGS("finding", "waive"),
   FORM("answer", "day"),
   PAGES("pages");
