@@ -74,6 +74,7 @@ public final class EditorWindow implements Desk {
   private Optional<SideWindow> history = Optional.empty();
   private Optional<SideWindow> preferences = Optional.empty();
   private Optional<SideWindow> recent = Optional.empty();
+  private final SurveyWindows survey;
   private final Stage stage;
 
   /**
@@ -105,6 +106,7 @@ public final class EditorWindow implements Desk {
     this.sheet = new SheetPane(table, tools);
     this.files = new CaseFiles(table, settings.recent(), this, desks);
     this.prescriptions = new PrescriptionFiles(table, files);
+    this.survey = new SurveyWindows(table, stage);
     DeskLook.wear(root, table);
     menus =
         new Menus(
@@ -388,6 +390,11 @@ public final class EditorWindow implements Desk {
     return DemoCases.all().stream()
         .findFirst()
         .map(c -> Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()));
+  }
+
+  /** The windows in which the survey is entered. */
+  SurveyWindows survey() {
+    return survey;
   }
 
   /** The field in which actions are found, once it has been opened. */

@@ -286,6 +286,15 @@ final class Menus extends MenuBar {
         "menu.sheet",
         disabled(item("sheet.case", "Shortcut+I", () -> table.select()), closed),
         disabled(
+            item("sheet.tooth-card", "Shortcut+D", () -> table.cardShownProperty().set(true)),
+            closed),
+        disabled(
+            item(
+                "sheet.quick-entry",
+                "Shortcut+Shift+E",
+                () -> table.quickEntryShownProperty().set(true)),
+            closed),
+        disabled(
             item(
                 "sheet.prescription",
                 "Shortcut+R",

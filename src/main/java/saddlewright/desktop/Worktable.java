@@ -91,6 +91,8 @@ public final class Worktable {
   private final BooleanProperty markers = new SimpleBooleanProperty(true);
   private final BooleanProperty schoolShown = new SimpleBooleanProperty(false);
   private final BooleanProperty pagesShown = new SimpleBooleanProperty(false);
+  private final BooleanProperty cardShown = new SimpleBooleanProperty(false);
+  private final BooleanProperty quickEntryShown = new SimpleBooleanProperty(false);
   private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
   private final BooleanProperty darkDesk = new SimpleBooleanProperty(false);
@@ -378,6 +380,16 @@ public final class Worktable {
     return schoolShown;
   }
 
+  /** Whether the card of a tooth is being looked at. */
+  public BooleanProperty cardShownProperty() {
+    return cardShown;
+  }
+
+  /** Whether the table of all teeth is being filled in. */
+  public BooleanProperty quickEntryShownProperty() {
+    return quickEntryShown;
+  }
+
   /** What the prescription is printed on. */
   public ObjectProperty<Paper> paperProperty() {
     return paper;
@@ -469,6 +481,8 @@ public final class Worktable {
   /** Clears the desk, so that the welcome page is shown. */
   public void close() {
     pagesShown.set(false);
+    cardShown.set(false);
+    quickEntryShown.set(false);
     lay(Case.blank(CaseReference.fresh()), Optional.empty());
     open.set(false);
   }

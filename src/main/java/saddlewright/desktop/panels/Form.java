@@ -15,13 +15,18 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import saddlewright.chart.ArchChart;
+import saddlewright.dentition.Tooth;
 import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
+import saddlewright.desktop.survey.Entry;
+import saddlewright.desktop.survey.NumberItem;
 
 /** Labelled fields in two columns, with errors beside the field that has them. */
 final class Form extends GridPane {
@@ -98,6 +103,41 @@ final class Form extends GridPane {
   }
 
   /**
+   * An item of the survey that is a number and may be left empty; a value that is not usual is
+   * taken with a word of caution.
+   *
+   * @param set takes the chart with the number
+   */
+  void number(String name, NumberItem item, ArchChart chart, Tooth tooth, Consumer<ArchChart> set) {
+    String now = item.text(chart, tooth);
+    Label behind = new Label(item.unitAndRange(tooth));
+    item.published(tooth).ifPresent(s -> behind.setTooltip(source(s)));
+    TextField field =
+        entry(
+            item.id(),
+            name,
+            behind,
+            now,
+            item.caution(chart, tooth),
+            text -> {
+              Entry entry = item.enter(chart, tooth, text);
+              if (entry instanceof Entry.Taken taken) {
+                set.accept(taken.chart());
+                return "";
+              }
+              return ((Entry.Refused) entry).sentence();
+            });
+    item.published(tooth).ifPresent(field::setAccessibleHelp);
+  }
+
+  private static Tooltip source(String text) {
+    Tooltip tip = new Tooltip(Words.of("survey.published", text));
+    tip.setWrapText(true);
+    tip.setMaxWidth(420);
+    return tip;
+  }
+
+  /**
    * A number that may be left empty.
    *
    * @param unit shown behind the field, with what is usual or possible
@@ -105,31 +145,50 @@ final class Form extends GridPane {
    */
   void number(
       String id, String name, String unit, Optional<Double> now, Consumer<Optional<Double>> set) {
-    TextField field = new TextField(now.map(Form::exact).orElse(""));
+    entry(
+        id,
+        name,
+        new Label(unit),
+        now.map(Form::exact).orElse(""),
+        Optional.empty(),
+        written -> {
+          String text = written.replace(',', '.');
+          try {
+            set.accept(text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text)));
+            return "";
+          } catch (NumberFormatException e) {
+            return Words.of("error.not-a-number", text);
+          } catch (IllegalArgumentException e) {
+            return Words.capital(e.getMessage()) + ".";
+          }
+        });
+  }
+
+  /**
+   * A field for a short text, taken over on Enter or when it is left.
+   *
+   * @param take takes the text; what it answers is shown below the field
+   */
+  private TextField entry(
+      String id,
+      String name,
+      Label behind,
+      String now,
+      Optional<String> caution,
+      Function<String, String> take) {
+    TextField field = new TextField(now);
     field.setId(id);
     field.setPrefColumnCount(5);
     field.setMinWidth(62);
     field.setMaxWidth(62);
     field.setPrefWidth(62);
     Label error = error();
-    Label behind = new Label(unit);
     behind.getStyleClass().add("unit");
     behind.setMinWidth(USE_PREF_SIZE);
     Runnable commit =
         () -> {
-          String text = field.getText().strip().replace(',', '.');
-          if (text.equals(now.map(Form::exact).orElse(""))) {
-            show(error, "");
-            return;
-          }
-          try {
-            set.accept(text.isEmpty() ? Optional.empty() : Optional.of(Double.valueOf(text)));
-            show(error, "");
-          } catch (NumberFormatException e) {
-            show(error, Words.of("error.not-a-number", text));
-          } catch (IllegalArgumentException e) {
-            show(error, Words.capital(e.getMessage()) + ".");
-          }
+          String text = field.getText().strip();
+          show(error, text.equals(now) ? "" : take.apply(text));
         };
     field.setOnAction(e -> commit.run());
     field
@@ -142,7 +201,18 @@ final class Form extends GridPane {
             });
     HBox values = new HBox(6, field, behind);
     values.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-    line(name, new VBox(2, values, error), field);
+    VBox block = new VBox(2, values, error);
+    caution.ifPresent(
+        c -> {
+          Label l = new Label(c);
+          l.setWrapText(true);
+          l.setMinHeight(USE_PREF_SIZE);
+          l.getStyleClass().add("field-caution");
+          l.setId(id + "-caution");
+          block.getChildren().add(l);
+        });
+    line(name, block, field);
+    return field;
   }
 
   /** The number with all its digits, to four decimals: what is edited must not be rounded. */

@@ -1,10 +1,8 @@
 package saddlewright.desktop.panels;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import javafx.scene.Node;
 import saddlewright.casefile.Case;
@@ -15,7 +13,6 @@ import saddlewright.chart.SoftTissues;
 import saddlewright.chart.Tilt;
 import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
-import saddlewright.chart.Undercut;
 import saddlewright.dentition.Arch;
 import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
@@ -26,6 +23,8 @@ import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
+import saddlewright.desktop.survey.Items;
+import saddlewright.desktop.survey.NumberItem;
 
 /** Chart and survey of one tooth. */
 final class ToothForm {
@@ -44,6 +43,7 @@ final class ToothForm {
 
   static Node of(Worktable table, Tooth tooth) {
     ToothForm f = new ToothForm(table, tooth);
+    f.form.link(Words.of("tooth.card"), () -> table.cardShownProperty().set(true));
     f.chart();
     f.parts();
     ReasonLinks.add(f.form, table, Subject.of(tooth), "tooth.reasons");
@@ -116,19 +116,9 @@ final class ToothForm {
         o -> o.map(Words::of).orElse(Words.of("none")),
         t -> set(now.withTilt(t, t.isEmpty() ? Optional.empty() : now.tiltDegrees())));
     if (now.tilt().isPresent()) {
-      form.number(
-          "tooth-tilt-degrees",
-          Words.of("tooth.tilt-by"),
-          Words.of("unit.tilt"),
-          now.tiltDegrees(),
-          v -> set(now.withTilt(now.tilt(), v)));
+      number(Items.TILT_DEGREES);
     }
-    form.number(
-        "tooth-rotation",
-        Words.of("tooth.rotation"),
-        Words.of("unit.rotation"),
-        now.rotationDegrees(),
-        v -> set(now.withRotation(v)));
+    number(Items.ROTATION);
     List<Optional<Integer>> grades = new ArrayList<>();
     grades.add(Optional.empty());
     for (int g = 0; g <= 3; g++) {
@@ -141,51 +131,21 @@ final class ToothForm {
         now.mobility(),
         o -> o.map(g -> Words.of("tooth.grade", g)).orElse(Words.of("uncharted")),
         g -> set(now.withMobility(g)));
-    form.number(
-        "tooth-bone",
-        Words.of("tooth.bone"),
-        Words.of("unit.percent"),
-        now.boneSupportPercent(),
-        v -> set(now.withBoneSupport(v)));
-    form.number(
-        "tooth-crown-root",
-        Words.of("tooth.crown-root"),
-        Words.of("unit.crown-root"),
-        now.crownRoot(),
-        v -> set(now.withCrownRoot(v)));
+    number(Items.BONE);
+    number(Items.CROWN_ROOT);
     form.check(
         "tooth-doubtful",
         Words.of("tooth.doubtful"),
         now.doubtful(),
         v -> set(now.withDoubtful(v)));
-    form.number(
-        "tooth-height",
-        Words.of("tooth.crown-height"),
-        Words.of("unit.crown-height"),
-        now.crownHeight(),
-        v -> set(now.withCrown(v, now.mesiodistal(), now.buccolingual())));
-    form.number(
-        "tooth-width",
-        Words.of("tooth.mesiodistal"),
-        Words.of("unit.crown"),
-        now.mesiodistal(),
-        v -> set(now.withCrown(now.crownHeight(), v, now.buccolingual())));
-    form.number(
-        "tooth-depth",
-        Words.of("tooth.buccolingual"),
-        Words.of("unit.crown"),
-        now.buccolingual(),
-        v -> set(now.withCrown(now.crownHeight(), now.mesiodistal(), v)));
+    number(Items.CROWN_HEIGHT);
+    number(Items.WIDTH);
+    number(Items.DEPTH);
     form.check(
         "tooth-visible", Words.of("tooth.visible"), now.visible(), v -> set(now.withVisible(v)));
     for (RestSite s : RestSite.values()) {
       if (s.existsOn(tooth)) {
-        form.number(
-            "clearance-" + s,
-            Words.of("tooth.room", ToothNames.site(s)),
-            Words.of("unit.room"),
-            Optional.ofNullable(now.clearances().get(s)),
-            v -> set(now.withClearance(s, v)));
+        number(Words.of("tooth.room", ToothNames.site(s)), Items.room(s));
       }
     }
   }
@@ -196,12 +156,7 @@ final class ToothForm {
       return;
     }
     form.heading(Words.of("tooth.gap-survey"));
-    form.number(
-        "tooth-saddle-space",
-        Words.of("tooth.saddle-space"),
-        Words.of("unit.saddle-space"),
-        now.saddleSpace(),
-        v -> set(now.withSaddleSpace(v)));
+    number(Items.SADDLE_SPACE);
   }
 
   private void undercuts() {
@@ -210,21 +165,10 @@ final class ToothForm {
     }
     form.heading(Words.of("tooth.undercuts"));
     for (Zone z : Zone.values()) {
-      Optional<Undercut> u = Optional.ofNullable(now.undercuts().get(z));
-      form.number(
-          "undercut-" + z,
-          Words.capital(ToothNames.zone(tooth, z)),
-          Words.of("unit.undercut"),
-          u.map(Undercut::depth),
-          v -> set(now.withUndercut(z, v.map(d -> new Undercut(d, u.flatMap(Undercut::height))))));
-      u.ifPresent(
-          under ->
-              form.number(
-                  "undercut-height-" + z,
-                  Words.of("tooth.undercut-height"),
-                  Words.of("unit.undercut-height"),
-                  under.height(),
-                  v -> set(now.withUndercut(z, Optional.of(new Undercut(under.depth(), v))))));
+      number(Words.capital(ToothNames.zone(tooth, z)), Items.undercut(z));
+      if (now.undercuts().containsKey(z)) {
+        number(Words.of("tooth.undercut-height"), Items.undercutHeight(z));
+      }
     }
   }
 
@@ -232,41 +176,31 @@ final class ToothForm {
     SoftTissues s = chart.softTissues();
     form.heading(Words.of("tooth.soft"));
     if (tooth.arch() == Arch.LOWER) {
-      form.number(
-          "soft-lingual",
-          Words.of("soft.lingual"),
-          Words.of("unit.sulcus"),
-          Optional.ofNullable(s.lingualDepth().get(tooth)),
-          v -> soft(t -> t.withLingualDepth(tooth, v)));
+      number(Items.LINGUAL_DEPTH);
     }
-    form.number(
-        "soft-buccal",
-        Words.of("soft.buccal"),
-        Words.of("unit.sulcus"),
-        Optional.ofNullable(s.buccalDepth().get(tooth)),
-        v -> soft(t -> t.withBuccalDepth(tooth, v)));
-    form.number(
-        "soft-undercut",
-        Words.of("soft.undercut"),
-        Words.of("unit.tissue-undercut"),
-        Optional.ofNullable(s.tissueUndercut().get(tooth)),
-        v -> soft(t -> t.withTissueUndercut(tooth, v)));
+    number(Items.BUCCAL_DEPTH);
+    number(Items.TISSUE_UNDERCUT);
     form.check(
         "soft-frenum",
         Words.of("soft.frenum"),
         s.frena().contains(tooth),
-        on -> soft(t -> t.withFrena(toggled(t.frena(), on))));
+        on -> soft(t -> Items.withFrenum(t, tooth, on)));
   }
 
-  private Set<Tooth> toggled(Set<Tooth> frena, boolean on) {
-    Set<Tooth> out = EnumSet.noneOf(Tooth.class);
-    out.addAll(frena);
-    if (on) {
-      out.add(tooth);
-    } else {
-      out.remove(tooth);
-    }
-    return out;
+  private void number(NumberItem item) {
+    number(item.title(tooth.arch()), item);
+  }
+
+  private void number(String name, NumberItem item) {
+    form.number(
+        name,
+        item,
+        chart,
+        tooth,
+        next ->
+            table.apply(
+                Words.of("edit.survey", tooth, item.name(tooth), item.amount(next, tooth)),
+                table.current().with(next)));
   }
 
   private void set(ToothFindings next) {

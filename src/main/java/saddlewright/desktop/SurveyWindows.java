@@ -1,0 +1,55 @@
+package saddlewright.desktop;
+
+import java.util.Optional;
+import javafx.stage.Stage;
+import saddlewright.dentition.Tooth;
+import saddlewright.design.Subject;
+import saddlewright.desktop.survey.table.QuickEntryPane;
+
+/** The windows beside the editor in which the survey is entered. */
+final class SurveyWindows {
+  private final Worktable table;
+  private final Stage editor;
+  private Optional<SideWindow> quickEntry = Optional.empty();
+  private Optional<QuickEntryPane> entryPane = Optional.empty();
+
+  SurveyWindows(Worktable table, Stage editor) {
+    this.table = table;
+    this.editor = editor;
+    table
+        .quickEntryShownProperty()
+        .addListener(
+            (o, was, shown) -> {
+              if (shown) {
+                showQuickEntry();
+              } else {
+                quickEntry.ifPresent(SideWindow::hide);
+              }
+            });
+  }
+
+  private void showQuickEntry() {
+    if (quickEntry.isEmpty()) {
+      QuickEntryPane pane = new QuickEntryPane(table);
+      entryPane = Optional.of(pane);
+      quickEntry =
+          Optional.of(new SideWindow(table, editor, Words.of("entry.title"), pane, 1360, 820)
+.onHidden(() -> table.quickEntryShownProperty().set(false)));
+    }
+    quickEntry.get().show();
+    selectedTooth().ifPresent(entryPane.get()::go);
+    entryPane.get().shown();
+  }
+
+  private Optional<Tooth> selectedTooth() {
+    return table
+        .selected()
+        .filter(Subject.OfTooth.class::isInstance)
+        .map(s -> ((Subject.OfTooth) s).tooth());
+  }
+
+  /** The window of quick entry, once it has been opened. */
+  Optional<SideWindow> quickEntry() {
+    return quickEntry;
+  }
+}
