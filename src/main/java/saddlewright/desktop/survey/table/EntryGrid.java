@@ -170,6 +170,8 @@ final class EntryGrid extends ScrollPane {
   }
 
   void focus() {
+    // Before its first frame the table is not yet in the window.
+    applyCss();
     grid.requestFocus();
   }
 
@@ -367,6 +369,8 @@ final class EntryGrid extends ScrollPane {
     grid.add(field, here.column() + 1, gridRow[here.row()]);
     editor = Optional.of(field);
     field.addEventFilter(KeyEvent.KEY_PRESSED, e -> inEditor(e, typed.isPresent()));
+    // Without its skin it would lose what is typed before the next frame.
+    field.applyCss();
     field.requestFocus();
     if (typed.isPresent()) {
       field.end();
