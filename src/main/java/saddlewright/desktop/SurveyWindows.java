@@ -33,8 +33,9 @@ final class SurveyWindows {
       QuickEntryPane pane = new QuickEntryPane(table);
       entryPane = Optional.of(pane);
       quickEntry =
-          Optional.of(new SideWindow(table, editor, Words.of("entry.title"), pane, 1360, 820)
-.onHidden(() -> table.quickEntryShownProperty().set(false)));
+          Optional.of(
+              new SideWindow(table, editor, Words.of("entry.title"), pane, 1360, 820)
+                  .onHidden(() -> table.quickEntryShownProperty().set(false)));
     }
     quickEntry.get().show();
     selectedTooth().ifPresent(entryPane.get()::go);

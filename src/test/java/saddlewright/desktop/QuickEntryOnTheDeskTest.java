@@ -45,7 +45,7 @@ class QuickEntryOnTheDeskTest {
   void close() throws Exception {
     OnStage.run(
         () -> {
-          w.window.quickEntry().ifPresent(SideWindow::hide);
+          w.window.survey().quickEntry().ifPresent(SideWindow::hide);
           return null;
         });
     w.close();
@@ -68,7 +68,7 @@ class QuickEntryOnTheDeskTest {
   }
 
   private Scene scene() {
-    return w.window.quickEntry().orElseThrow().stage().getScene();
+    return w.window.survey().quickEntry().orElseThrow().stage().getScene();
   }
 
   private void press(KeyCode code, boolean shift, boolean control) throws Exception {
@@ -164,7 +164,8 @@ class QuickEntryOnTheDeskTest {
     type("75");
     press(KeyCode.ESCAPE);
     assertThat(of(Tooth.T46).undercuts()).isEmpty();
-    assertThat(OnStage.run(() -> w.window.quickEntry().orElseThrow().stage().isShowing())).isTrue();
+    assertThat(OnStage.run(() -> w.window.survey().quickEntry().orElseThrow().stage().isShowing()))
+        .isTrue();
   }
 
   @Test
