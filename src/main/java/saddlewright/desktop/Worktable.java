@@ -310,7 +310,8 @@ public final class Worktable {
         .orElseGet(() -> Completeness.isComplete(assessment(), patient.get()));
   }
 
-  private void bringUp(Arch arch) {
+  /** Sees to it that an arch is shown. */
+  public void bringUp(Arch arch) {
     if (!shown.get().shows(arch)) {
       shown.set(Shown.BOTH);
     }
@@ -566,6 +567,17 @@ public final class Worktable {
 
   public Optional<Component> component(Subject subject) {
     return subject.component().flatMap(current().design(subject.arch())::find);
+  }
+
+  /** The tooth that stands for a subject: the first on which it lies; none for a whole arch. */
+  public Optional<Tooth> toothOf(Subject subject) {
+    if (subject instanceof Subject.OfTooth t) {
+      return Optional.of(t.tooth());
+    }
+    if (subject instanceof Subject.OfArea a) {
+      return Optional.of(a.span().first());
+    }
+    return component(subject).flatMap(c -> c.teeth().stream().findFirst());
   }
 
   /** Selects what the newer design of an arch has and the older has not, if there is any. */

@@ -9,7 +9,7 @@ import saddlewright.desktop.Words;
 import saddlewright.rules.Severity;
 
 /** The sign of a kind of entry, in the shape that it has on the sheet. */
-final class Badge extends StackPane {
+public final class Badge extends StackPane {
   private static final double RADIUS = 10;
 
   private Badge(Shape shape, String letter, String style, boolean low) {
@@ -27,7 +27,7 @@ final class Badge extends StackPane {
   }
 
   /** The sign of a severity, hollow once waived. */
-  static Badge of(Severity severity, boolean waived) {
+  public static Badge of(Severity severity, boolean waived) {
     String style = waived ? "waived" : "severity-" + severity.code();
     String letter = Words.of(waived ? "sign.waived" : "severity.letter." + severity.code());
     return switch (severity) {

@@ -92,6 +92,7 @@ public final class Preferences {
       new SimpleObjectProperty<>(Appearance.SYSTEM);
   private final BooleanProperty systemDark = new SimpleBooleanProperty(false);
   private final BooleanProperty dark = new SimpleBooleanProperty(false);
+  private final BooleanProperty listShown = new SimpleBooleanProperty(false);
   private final BooleanProperty recentPrivate = new SimpleBooleanProperty(false);
   private final ObjectProperty<NewCaseSchool> school =
       new SimpleObjectProperty<>(NewCaseSchool.USUAL);
@@ -116,6 +117,12 @@ public final class Preferences {
     keep(Group.GENERAL, Setting.choice("notation", Notation.FDI), notation);
     keep(Group.GENERAL, Setting.choice("paper", Paper.A4), paper);
     keep(Group.GENERAL, Setting.yesOrNo("recent-files-private", false), recentPrivate);
+    keep(Setting.number("text-size", LEAST_TEXT, LEAST_TEXT, MOST_TEXT), textSize);
+    keep(Setting.choice("appearance", Appearance.SYSTEM), appearance);
+    keep(Setting.choice("notation", Notation.FDI), notation);
+    keep(Setting.choice("paper", Paper.A4), paper);
+    keep(Setting.yesOrNo("list-of-teeth", false), listShown);
+    keep(Setting.yesOrNo("recent-files-private", false), recentPrivate);
     keep(
         Group.SCHOOL,
         new Setting<>(
@@ -362,6 +369,11 @@ public final class Preferences {
   /** How large text is, as a multiple of the usual size: 1 to 3. */
   public DoubleProperty textSizeProperty() {
     return textSize;
+  }
+
+  /** Whether the list of teeth and components stands beside the sheet. */
+  public BooleanProperty listShownProperty() {
+    return listShown;
   }
 
   /** How teeth are numbered. */

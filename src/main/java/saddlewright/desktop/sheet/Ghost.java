@@ -6,16 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.css.PseudoClass;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.shape.Line;
-import saddlewright.casefile.Assessment;
 import saddlewright.design.Component;
 import saddlewright.desktop.Worktable;
-import saddlewright.desktop.subject.ComponentWords;
-import saddlewright.desktop.subject.Facts;
 import saddlewright.desktop.tools.Proposal;
 import saddlewright.drawing.Mark;
 import saddlewright.geometry.Box;
@@ -140,15 +138,9 @@ final class Ghost extends Group {
   void draw(Proposal proposal) {
     shown = Optional.of(proposal);
     getChildren().clear();
-    Assessment now = table.assessment();
-    Situation old = now.arch(proposal.arch());
+    Situation old = table.assessment().arch(proposal.arch());
     try {
-      Situation then =
-          old.next(
-              proposal.next().chart(proposal.arch()),
-              old.opposing(),
-              proposal.next().design(proposal.arch()),
-              old.profile());
+      Situation then = NewParts.situation(proposal, table.assessment());
       next = Optional.of(then);
       Set<Mark> there = new HashSet<>(sheet.draw(old.layout()).marks());
       MarkNodes maker = new MarkNodes(sheet.palette());
@@ -230,6 +222,7 @@ final class Ghost extends Group {
   }
 
   private String facts(Proposal proposal) {
+<<<<<<< HEAD
     return next.map(then -> facts(proposal, then)).orElse("");
   }
 
@@ -247,11 +240,24 @@ final class Ghost extends Group {
       }
     }
     return String.join("", lines);
+=======
+    return next.map(
+            then ->
+                NewParts.facts(table.assessment().arch(proposal.arch()), then).stream()
+                    .map(line -> "\n" + line)
+                    .collect(Collectors.joining()))
+        .orElse("");
+>>>>>>> cc166e5 (List teeth and components in words, and walk teeth and sites with the keys)
   }
 
   /** The arch as it would be with what is shown. */
   Optional<Situation> next() {
     return next;
+  }
+
+  /** What is said beside it; empty when nothing is. */
+  String words() {
+    return caption.isVisible() ? caption.getText().replace("\n", ". ") : "";
   }
 
   /** Whether anything is shown that Escape should take away first. */

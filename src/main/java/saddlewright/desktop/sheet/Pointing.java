@@ -9,14 +9,11 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import saddlewright.casefile.Case;
-import saddlewright.dentition.Arch;
-import saddlewright.dentition.Tooth;
 import saddlewright.design.Note;
 import saddlewright.design.Subject;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.history.Gesture;
 import saddlewright.desktop.sheet.Offers.Offer;
-import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.desktop.tools.Aim;
 import saddlewright.desktop.tools.Refusal;
 import saddlewright.desktop.tools.Tool;
@@ -34,6 +31,8 @@ final class Pointing {
   private final Offers offers;
   private final Ghost ghost;
   private final Grips grips;
+  private final Press press;
+  private final Walking walking;
   private double lastX;
   private double lastY;
   private double downX;
@@ -43,12 +42,15 @@ final class Pointing {
   private boolean spaceDown;
   private Optional<Drag> drag = Optional.empty();
 
-  Pointing(SheetPane sheet, Worktable table, ToolBox tools, Ghost ghost, Grips grips) {
+  Pointing(
+      SheetPane sheet, Worktable table, ToolBox tools, Ghost ghost, Grips grips, Walking walking) {
     this.sheet = sheet;
     this.table = table;
     this.offers = new Offers(table, tools);
     this.ghost = ghost;
     this.grips = grips;
+    this.press = new Press(sheet, table);
+    this.walking = walking;
     sheet.addEventHandler(MouseEvent.MOUSE_MOVED, this::moved);
     sheet.addEventHandler(
         MouseEvent.MOUSE_EXITED,
@@ -184,48 +186,14 @@ final class Pointing {
   }
 
   private void click() {
-    Optional<Aim> aim = sheet.aim(lastX, lastY);
-    if (aim.isEmpty()) {
-      table.select();
-      return;
-    }
-    Optional<Offer> offer = offers.at(aim.get(), bothSides);
-    if (offer.isEmpty()) {
-      select(sheet.pick(aim.get()), offers.refusal(aim.get()).flatMap(Refusal::there));
-      return;
-    }
-    place(offer.get(), aim.get());
+    sheet
+        .aim(lastX, lastY)
+        .ifPresentOrElse(a -> press.at(a, offers, bothSides), () -> table.select());
   }
 
   private void place(Offer offer, Aim aim) {
-    Case before = table.current();
-    var p = offer.proposal();
-    table.apply(p.name(), p.next());
-    if (before.design(p.arch()).equals(p.next().design(p.arch()))) {
-      aim.tooth().ifPresent(t -> table.select(Subject.of(t)));
-    } else {
-      table.selectNew(before.design(p.arch()), table.current().design(p.arch()));
-    }
+    press.place(offer.proposal(), aim);
     offers.begin();
-  }
-
-  /**
-   * Selects what is there, first what stood in the way of placing another; clicking again at the
-   * same place goes on to what lies below.
-   */
-  private void select(List<Subject> there, Optional<Subject> first) {
-    List<Subject> row = new ArrayList<>(there);
-    first.ifPresent(
-        s -> {
-          row.remove(s);
-          row.add(0, s);
-        });
-    if (row.isEmpty()) {
-      table.select();
-      return;
-    }
-    int i = table.selected().map(row::indexOf).orElse(-1);
-    table.select(row.get((i + 1) % row.size()));
   }
 
   /** Adds what lies there to the selection, or takes it out of it. */
@@ -267,7 +235,7 @@ final class Pointing {
                 if (!table.selectionProperty().get().contains(s)) {
                   table.select(s);
                 }
-                new SubjectMenu(table, there).show(sheet, e.getScreenX(), e.getScreenY());
+                sheet.menu(there).show(sheet, e.getScreenX(), e.getScreenY());
               }
             });
   }
@@ -293,7 +261,7 @@ final class Pointing {
   }
 
   private void typed(KeyEvent e) {
-    if (e.getTarget() != sheet) {
+    if (e.getTarget() != sheet || walking.isShown()) {
       return;
     }
     if (e.getCode() == KeyCode.TAB && !e.isControlDown()) {
@@ -314,36 +282,7 @@ final class Pointing {
         table.select();
       }
       e.consume();
-    } else if (e.getCode() == KeyCode.ENTER) {
-      click();
-      e.consume();
-    } else if (e.getCode() == KeyCode.LEFT || e.getCode() == KeyCode.RIGHT) {
-      walk(e.getCode() == KeyCode.RIGHT ? 1 : -1);
-      e.consume();
-    } else if (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN) {
-      Arch arch = e.getCode() == KeyCode.UP ? Arch.UPPER : Arch.LOWER;
-      table.selected().ifPresent(s -> table.select(Subject.of(Tooth.at(arch, place(s)))));
-      e.consume();
     }
-  }
-
-  /** Moves the selection along the arch by whole teeth. */
-  private void walk(int by) {
-    Subject from = table.selected().orElse(Subject.of(Tooth.T31));
-    int place = Math.max(0, Math.min(15, place(from) + by));
-    table.select(Subject.of(Tooth.at(from.arch(), place)));
-    sheet.reveal(table.selectionProperty().get());
-  }
-
-  private int place(Subject s) {
-    if (s instanceof Subject.OfTooth t) {
-      return t.tooth().place();
-    }
-    return table
-        .component(s)
-        .flatMap(c -> c.teeth().stream().findFirst())
-        .map(Tooth::place)
-        .orElse(7);
   }
 
   /** Moves the page; with the primary button only once it is no click. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
+import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.layout.BackgroundFill;
@@ -19,9 +20,11 @@ import javafx.scene.shape.Rectangle;
 import javafx.util.Duration;
 import saddlewright.casefile.Assessment;
 import saddlewright.dentition.Arch;
+import saddlewright.dentition.Tooth;
 import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.subject.SubjectMenu;
 import saddlewright.desktop.tools.Aim;
 import saddlewright.desktop.tools.Proposal;
 import saddlewright.desktop.tools.ToolBox;
@@ -69,6 +72,8 @@ public final class SheetPane extends Pane {
   private final AxisLines axes;
   private final Grips handles;
   private final FindingMarkers markers;
+  private final SiteCursor cursor = new SiteCursor();
+  private final Choices choices;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
   // An empty sheet until a case is laid on the desk.
   private Optional<Assessment> drawnOf = Optional.empty();
@@ -85,16 +90,18 @@ public final class SheetPane extends Pane {
     this.axes = new AxisLines(this, table);
     this.handles = new Grips(this, table, ghost);
     this.markers = new FindingMarkers(this, table, ghost);
+    this.choices = new Choices(this, table, tools, ghost);
     setId("sheet");
     getStyleClass().add("desk");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.NODE);
+    setAccessibleRoleDescription(Words.of("sheet.description"));
     setAccessibleText(Words.of("sheet.accessible"));
     page.getStyleClass().add("page");
     world
         .getChildren()
         .addAll(new PageShadow(page), page, layers, axes, highlights, markers, ghost);
-    getChildren().addAll(world, moving, handles, ghost.caption());
+    getChildren().addAll(world, moving, handles, cursor, ghost.caption());
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
@@ -120,7 +127,8 @@ public final class SheetPane extends Pane {
     widthProperty().addListener(o -> keepFitted());
     heightProperty().addListener(o -> keepFitted());
     new ViewGestures(this);
-    new Pointing(this, table, tools, ghost, handles);
+    Walking walking = new Walking(this, table, tools, ghost, cursor);
+    new Pointing(this, table, tools, ghost, handles, walking);
   }
 
   /**
@@ -198,6 +206,46 @@ public final class SheetPane extends Pane {
   /** What lies there, the smallest first. */
   public List<Subject> pick(Aim aim) {
     return Picking.at(table.assessment().arch(aim.arch()), aim);
+  }
+
+  /** All that can be done to the chief of what lies in one place. */
+  public SubjectMenu menu(List<Subject> there) {
+    SubjectMenu menu = new SubjectMenu(table, there);
+    Subject chief = table.selected().filter(there::contains).orElse(there.get(0));
+    List<Tooth> teeth =
+        table.selectionProperty().get().stream()
+            .filter(Subject.OfTooth.class::isInstance)
+            .map(s -> ((Subject.OfTooth) s).tooth())
+            .toList();
+    if (teeth.size() > 1 && there.stream().anyMatch(table.selectionProperty().get()::contains)) {
+      choices.into(menu, teeth);
+    } else {
+      table.toothOf(chief).or(() -> middle(chief)).ifPresent(t -> choices.into(menu, t));
+    }
+    return menu;
+  }
+
+  /** Where what belongs to an arch as a whole is pointed at. */
+  private static Optional<Tooth> middle(Subject subject) {
+    return subject instanceof Subject.OfArch a
+        ? Optional.of(Tooth.at(a.arch(), 7))
+        : Optional.empty();
+  }
+
+  /** Opens the menu of what is selected beside it on the sheet. */
+  void openMenu() {
+    List<Subject> selected = table.selectionProperty().get();
+    highlights
+        .box(selected)
+        .ifPresent(
+            b -> {
+              Point foot = camera.toWindow(new Point(b.maxX(), b.maxY()));
+              Point2D at =
+                  localToScreen(
+                      Math.max(0, Math.min(getWidth() - 40, foot.x())),
+                      Math.max(0, Math.min(getHeight() - 40, foot.y())));
+              menu(selected.subList(0, 1)).show(this, at.getX(), at.getY());
+            });
   }
 
   private void redraw() {

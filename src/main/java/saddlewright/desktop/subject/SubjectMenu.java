@@ -11,6 +11,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import saddlewright.chart.ArchChart;
+import saddlewright.chart.ChartField;
 import saddlewright.chart.GapDecision;
 import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
@@ -42,8 +43,20 @@ public final class SubjectMenu extends ContextMenu {
       tooth(t.tooth());
     }
     others(chief, there);
+    findings(chief);
     setOnShown(e -> remedies.forEach(this::showWhileChosen));
     setOnHidden(e -> table.previewProperty().set(Optional.empty()));
+  }
+
+  /** Puts items before all others, below the title. */
+  public void lead(List<MenuItem> items) {
+    if (!items.isEmpty()) {
+      getItems().addAll(1, items);
+      getItems().add(1, new SeparatorMenuItem());
+      if (!(getItems().get(items.size() + 2) instanceof SeparatorMenuItem)) {
+        getItems().add(items.size() + 2, new SeparatorMenuItem());
+      }
+    }
   }
 
   /** What a remedy would do is seen on the sheet while its line of the menu is the chosen one. */
@@ -103,8 +116,10 @@ public final class SubjectMenu extends ContextMenu {
   private void tooth(Tooth tooth) {
     ArchChart chart = table.current().chart(tooth.arch());
     ToothFindings f = chart.tooth(tooth);
+    Menu states = new Menu(Words.of("menu.state"));
     for (ToothStatus s : ToothStatus.values()) {
       choice(
+          states,
           Words.of(s),
           f.status() == s,
           () ->
@@ -112,10 +127,12 @@ public final class SubjectMenu extends ContextMenu {
                   Words.of("edit.chart", tooth, Words.of(s)),
                   table.current().with(chart.with(tooth, f.withStatus(s)))));
     }
-    if (chart.isLost(tooth)) {
-      line();
+    getItems().add(states);
+    if (chart.isLost(tooth) || chart.isClosed(tooth)) {
+      Menu gaps = new Menu(Words.of("menu.gap"));
       for (GapDecision g : GapDecision.values()) {
         choice(
+            gaps,
             Words.of(g),
             f.gap() == g,
             () ->
@@ -123,6 +140,40 @@ public final class SubjectMenu extends ContextMenu {
                     Words.of("edit.chart", tooth, Words.of(g)),
                     table.current().with(chart.with(tooth, f.withGap(g)))));
       }
+      getItems().add(gaps);
+    }
+    item(Words.of("menu.values"), () -> enterValues(tooth, chart.stands(tooth)));
+  }
+
+  /** Goes to the first of the fields in which what was surveyed of a tooth is written. */
+  private void enterValues(Tooth tooth, boolean stands) {
+    table.select(Subject.of(tooth));
+    table
+        .askedProperty()
+        .set(
+            Optional.of(
+                stands
+                    ? ChartField.condition(List.of(tooth))
+                    : ChartField.saddleSpace(List.of(tooth))));
+  }
+
+  /** The findings about it: choosing one opens it. */
+  private void findings(Subject subject) {
+    Menu menu = new Menu(Words.of("menu.findings"));
+    for (Finding f : table.assessment().report().standing()) {
+      if (f.subjects().contains(subject)) {
+        MenuItem item =
+            new MenuItem(
+                Words.of(
+                    "menu.finding", Words.of("severity." + f.severity().code()), f.sentence()));
+        item.setMnemonicParsing(false);
+        item.setOnAction(e -> table.look(f));
+        menu.getItems().add(item);
+      }
+    }
+    if (!menu.getItems().isEmpty()) {
+      line();
+      getItems().add(menu);
     }
   }
 
@@ -148,11 +199,11 @@ public final class SubjectMenu extends ContextMenu {
     return item;
   }
 
-  private void choice(String label, boolean selected, Runnable action) {
+  private static void choice(Menu menu, String label, boolean selected, Runnable action) {
     RadioMenuItem item = new RadioMenuItem(label);
     item.setSelected(selected);
     item.setOnAction(e -> action.run());
-    getItems().add(item);
+    menu.getItems().add(item);
   }
 
   private void line() {

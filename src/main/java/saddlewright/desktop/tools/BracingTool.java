@@ -56,6 +56,16 @@ enum BracingTool implements Tool {
   }
 
   @Override
+  public Sites sites() {
+    return switch (this) {
+      case RECIPROCAL_ARM -> Sites.FACES;
+      case GUIDE_PLATE -> Sites.ENDS;
+      case GUIDE_PLANE -> Sites.ENDS_AND_LINGUAL;
+      case PLATING -> Sites.TOOTH;
+    };
+  }
+
+  @Override
   public Optional<Refusal> refusal(Aim aim, Assessment now) {
     Situation arch = now.arch(aim.arch());
     return Reasons.lost(aim, arch.chart())

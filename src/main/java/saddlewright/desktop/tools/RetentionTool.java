@@ -53,6 +53,11 @@ record RetentionTool(Optional<ClaspUnit> wanted) implements Tool {
   }
 
   @Override
+  public Sites sites() {
+    return Sites.ZONES;
+  }
+
+  @Override
   public Optional<Refusal> refusal(Aim aim, Assessment now) {
     Situation arch = now.arch(aim.arch());
     return Reasons.lost(aim, arch.chart())

@@ -35,6 +35,11 @@ record StrutTool() implements Tool {
   }
 
   @Override
+  public Sites sites() {
+    return Sites.ENDS_AND_LINGUAL;
+  }
+
+  @Override
   public Optional<Refusal> refusal(Aim aim, Assessment now) {
     Situation arch = now.arch(aim.arch());
     return Reasons.lost(aim, arch.chart())

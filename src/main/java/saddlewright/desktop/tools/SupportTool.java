@@ -86,6 +86,11 @@ record SupportTool(Rest.Form form, boolean indirectRetainer) implements Tool {
   }
 
   @Override
+  public Sites sites() {
+    return Sites.SEATS;
+  }
+
+  @Override
   public Optional<Refusal> refusal(Aim aim, Assessment now) {
     Situation arch = now.arch(aim.arch());
     if (!aim.inside()) {

@@ -42,6 +42,11 @@ record SurveyTool(Optional<Double> depth) implements Tool {
   }
 
   @Override
+  public Sites sites() {
+    return Sites.ZONES;
+  }
+
+  @Override
   public Optional<Refusal> refusal(Aim aim, Assessment now) {
     return Reasons.lost(aim, now.subject().chart(aim.arch()))
         .or(

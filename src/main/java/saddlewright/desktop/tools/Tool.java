@@ -20,6 +20,11 @@ public interface Tool {
     return Optional.empty();
   }
 
+  /** Which places of a tooth it tells apart. */
+  default Sites sites() {
+    return Sites.TOOTH;
+  }
+
   /** Whether dragging over further teeth does the same to them. */
   default boolean isDragged() {
     return false;
