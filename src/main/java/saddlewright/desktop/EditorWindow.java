@@ -32,6 +32,7 @@ import saddlewright.desktop.desks.OpenDesks;
 import saddlewright.desktop.desks.RecentPage;
 import saddlewright.desktop.desks.WindowPlaces;
 import saddlewright.desktop.findings.FindingsPane;
+import saddlewright.desktop.focus.Panes;
 import saddlewright.desktop.history.HistoryPane;
 import saddlewright.desktop.panels.OrderOfWork;
 import saddlewright.desktop.panels.StatusStrip;
@@ -44,6 +45,7 @@ import saddlewright.desktop.prescription.CompletenessPane;
 import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.prescription.PrescriptionPane;
 import saddlewright.desktop.preview.ScreenScale;
+import saddlewright.desktop.roll.SheetWithList;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.layout.Layout;
@@ -76,6 +78,7 @@ public final class EditorWindow implements Desk {
   private Optional<SideWindow> recent = Optional.empty();
   private final SurveyWindows survey;
   private final Stage stage;
+  private final Panes panes;
 
   /**
    * Fills the stage and shows it.
@@ -145,6 +148,8 @@ public final class EditorWindow implements Desk {
         .add(EditorWindow.class.getResource("/saddlewright/desktop/desk.css").toExternalForm());
     scene.addEventFilter(KeyEvent.KEY_TYPED, EditorWindow::dropControlCharacters);
     scene.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+    panes = new Panes(scene);
+    panes.add(welcome);
     MoreKeys.install(scene, Actions.items(menus));
     drop.install(scene);
     stage.setScene(scene);
@@ -246,14 +251,17 @@ public final class EditorWindow implements Desk {
               }
             });
     prescription.visibleProperty().bind(prescribing);
-    VBox drawing = new VBox(new ToolStrip(table, tools, new ViewChoice(table, sheet)), sheet);
+    ToolStrip strip = new ToolStrip(table, tools, new ViewChoice(table, sheet));
+    VBox drawing = new VBox(strip, sheet);
     VBox.setVgrow(sheet, Priority.ALWAYS);
-    drawing.visibleProperty().bind(prescribing.not());
-    StackPane middle = new StackPane(drawing, prescription);
+    SheetWithList listed = new SheetWithList(table, sheet, drawing);
+    listed.visibleProperty().bind(prescribing.not());
+    StackPane middle = new StackPane(listed, prescription);
     right.setOrientation(Orientation.VERTICAL);
     FindingsPane pane = new FindingsPane(table);
     findings = Optional.of(pane);
-    right.getItems().addAll(new SubjectPane(table), pane);
+    SubjectPane subject = new SubjectPane(table);
+    right.getItems().addAll(subject, pane);
     right.setDividerPositions(0.5);
     table
         .stepProperty()
@@ -284,8 +292,17 @@ public final class EditorWindow implements Desk {
                       }
                     }));
     BorderPane work = new BorderPane(across);
-    work.setLeft(new OrderOfWork(table));
-    work.setBottom(new StatusStrip(table, sheet.camera()));
+    OrderOfWork order = new OrderOfWork(table);
+    work.setLeft(order);
+    StatusStrip status = new StatusStrip(table, sheet.camera());
+    work.setBottom(status);
+    // The list takes its part where it stands, as soon as it is shown.
+    List.of(order, listed.list(), strip, sheet, prescription, subject, pane, missing, status)
+        .forEach(panes::add);
+    table
+        .stepProperty()
+        .addListener(
+            o -> Platform.runLater(() -> panes.stay(prescribing.get() ? prescription : sheet)));
     return work;
   }
 
@@ -348,6 +365,11 @@ public final class EditorWindow implements Desk {
                       760));
         }
         shortcuts.get().show();
+      }
+
+      @Override
+      public void pane(boolean onwards) {
+        panes.go(stage.getScene(), onwards);
       }
 
       @Override

@@ -43,6 +43,9 @@ final class Menus extends MenuBar {
     void history();
 
     void preferences();
+
+    /** Goes to the next part of the window, or the one before. */
+    void pane(boolean onwards);
   }
 
   private static final double ZOOM = 1.25;
@@ -74,7 +77,7 @@ final class Menus extends MenuBar {
         .addAll(
             file(recent, desk),
             edit(beside),
-            view(stepThroughFindings, gaps),
+            view(stepThroughFindings, gaps, beside),
             design(tools),
             sheetMenu(),
             window(desk),
@@ -177,7 +180,7 @@ final class Menus extends MenuBar {
     table.apply(Words.of("edit.clear", arch.code()), table.current().with(ArchDesign.empty(arch)));
   }
 
-  private Menu view(Consumer<Boolean> findings, GapTrail gaps) {
+  private Menu view(Consumer<Boolean> findings, GapTrail gaps, Beside beside) {
     ObservableBooleanValue closed = Bindings.not(table.openProperty());
     Menu notation = new Menu(Words.of("view.notation"));
     ToggleGroup notations = new ToggleGroup();
@@ -207,6 +210,10 @@ final class Menus extends MenuBar {
         check("view.numbers", "Shortcut+Shift+K", table.numbersProperty()),
         check("view.markers", "Shortcut+Shift+F", table.markersProperty()),
         notation,
+        new SeparatorMenuItem(),
+        check("view.list", "Shortcut+B", table.preferences().listShownProperty()),
+        item("menu.next-pane", "F6", () -> beside.pane(true)),
+        item("menu.previous-pane", "Shift+F6", () -> beside.pane(false)),
         new SeparatorMenuItem(),
         item("view.next-finding", "F8", () -> findings.accept(true)),
         item("view.previous-finding", "Shift+F8", () -> findings.accept(false)),

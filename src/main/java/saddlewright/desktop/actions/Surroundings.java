@@ -17,7 +17,8 @@ enum Surroundings {
       "fine",
       "tab",
       "escape"),
-  SHEET_BY_KEYS("arrows", "enter", "handle"),
+  SHEET_BY_KEYS("arrows", "sites", "ends", "enter", "choices", "menu-key", "digits", "handle"),
+  LIST("list-find", "list-menu", "list-several", "list-fold"),
   FINDINGS("finding", "waive"),
   FORM("answer", "day"),
   PAGES("pages");

@@ -47,6 +47,14 @@ public final class Panes {
     }
   }
 
+  /** When what has the focus is not seen, or nothing has it, goes to a part that is. */
+  public void stay(Node pane) {
+    Node focused = pane.getScene() == null ? null : pane.getScene().getFocusOwner();
+    if (focused == null || !FocusOrder.isSeen(focused)) {
+      enter(pane);
+    }
+  }
+
   /** Goes to where one was last in a part, otherwise to its first node; false when it has none. */
   public boolean enter(Node pane) {
     Optional<Node> there =

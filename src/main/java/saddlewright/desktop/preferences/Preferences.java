@@ -117,12 +117,7 @@ public final class Preferences {
     keep(Group.GENERAL, Setting.choice("notation", Notation.FDI), notation);
     keep(Group.GENERAL, Setting.choice("paper", Paper.A4), paper);
     keep(Group.GENERAL, Setting.yesOrNo("recent-files-private", false), recentPrivate);
-    keep(Setting.number("text-size", LEAST_TEXT, LEAST_TEXT, MOST_TEXT), textSize);
-    keep(Setting.choice("appearance", Appearance.SYSTEM), appearance);
-    keep(Setting.choice("notation", Notation.FDI), notation);
-    keep(Setting.choice("paper", Paper.A4), paper);
-    keep(Setting.yesOrNo("list-of-teeth", false), listShown);
-    keep(Setting.yesOrNo("recent-files-private", false), recentPrivate);
+    keep(Group.GENERAL, Setting.yesOrNo("list-of-teeth", false), listShown);
     keep(
         Group.SCHOOL,
         new Setting<>(

@@ -121,6 +121,9 @@ final class Walking {
   }
 
   private void refresh() {
+    if (sheet.getScene() == null) {
+      return;
+    }
     if (shown) {
       show();
     } else {
