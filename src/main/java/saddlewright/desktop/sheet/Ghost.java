@@ -2,7 +2,6 @@ package saddlewright.desktop.sheet;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -222,32 +221,13 @@ final class Ghost extends Group {
   }
 
   private String facts(Proposal proposal) {
-<<<<<<< HEAD
-    return next.map(then -> facts(proposal, then)).orElse("");
-  }
-
-  private String facts(Proposal proposal, Situation then) {
-    Set<String> lines = new LinkedHashSet<>();
-    for (Component c : then.design().components()) {
-      boolean fresh =
-          table.current().design(proposal.arch()).find(c.id()).filter(c::equals).isEmpty();
-      if (fresh) {
-        List<String> facts =
-            then.layout().find(c.id()).map(l -> Facts.chief(l, then.layout())).orElse(List.of());
-        if (!facts.isEmpty()) {
-          lines.add("\n" + ComponentWords.brief(c) + ": " + String.join(", ", facts));
-        }
-      }
-    }
-    return String.join("", lines);
-=======
     return next.map(
             then ->
                 NewParts.facts(table.assessment().arch(proposal.arch()), then).stream()
+                    .distinct()
                     .map(line -> "\n" + line)
                     .collect(Collectors.joining()))
         .orElse("");
->>>>>>> cc166e5 (List teeth and components in words, and walk teeth and sites with the keys)
   }
 
   /** The arch as it would be with what is shown. */
