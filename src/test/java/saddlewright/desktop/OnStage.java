@@ -125,6 +125,21 @@ final class OnStage implements AutoCloseable {
     settle();
   }
 
+  /** Clicks at a place of an arch, in mm of its own frame. */
+  void clickAt(Arch arch, Point at) throws Exception {
+    Point p = run(() -> window.sheet().toPane(arch, at).orElseThrow());
+    mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
+    mouse(MouseEvent.MOUSE_PRESSED, p, MouseButton.PRIMARY);
+    mouse(MouseEvent.MOUSE_RELEASED, p, MouseButton.PRIMARY);
+    settle();
+  }
+
+  void hoverAt(Arch arch, Point at) throws Exception {
+    Point p = run(() -> window.sheet().toPane(arch, at).orElseThrow());
+    mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
+    settle();
+  }
+
   void hover(int fdi, double mesial, double buccal) throws Exception {
     mouse(MouseEvent.MOUSE_MOVED, place(fdi, mesial, buccal), MouseButton.NONE);
     settle();

@@ -1,0 +1,56 @@
+package saddlewright.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.json.CaseStore;
+import saddlewright.dentition.Arch;
+import saddlewright.design.Component;
+import saddlewright.design.ComponentId;
+
+/** Each demo case is drawn again from nothing by pointer; the count of its actions is printed. */
+class DemoCasesByPointerTest {
+  private static final ComponentId ANY = ComponentId.of("x-1");
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "01-lower-class-1-rpi",
+        "02-lower-class-2-tilted-molar",
+        "03-both-arches",
+        "04-upper-class-4",
+        "05-upper-class-1-immediate",
+        "06-lower-class-3-third-molar",
+        "07-upper-class-3-drifted",
+        "08-lower-class-1-shallow-sulcus",
+        "09-upper-class-2-torus",
+        "10-fault-lower-class-2",
+        "11-fault-one-sided"
+      })
+  void the_design_is_the_same(String name, @TempDir Path settings) throws Exception {
+    Case target = CaseStore.load(Path.of("demo-cases", name + ".json"));
+    try (OnStage w = OnStage.open(settings)) {
+      w.press("welcome-new");
+      Redrawing r = new Redrawing(w, target);
+      r.draw();
+      System.out.println(name + ": " + r.actions() + " actions of the pointer and keys");
+      assertThat(r.left()).isEmpty();
+      for (Arch arch : Arch.values()) {
+        assertThat(bare(w.table().current(), arch))
+            .containsExactlyInAnyOrderElementsOf(bare(target, arch));
+        assertThat(w.table().assessment().arch(arch).classification().label())
+            .isEqualTo(
+                saddlewright.casefile.Assessment.of(target).arch(arch).classification().label());
+      }
+    }
+  }
+
+  private static List<Component> bare(Case c, Arch arch) {
+    return c.design(arch).components().stream().map(x -> x.withId(ANY)).toList();
+  }
+}
