@@ -37,6 +37,7 @@ import saddlewright.desktop.preferences.Preferences;
 import saddlewright.drawing.Palette;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
+import saddlewright.prescription.growth.GrowthStage;
 import saddlewright.prescription.pdf.Letterhead;
 import saddlewright.prescription.pdf.Paper;
 import saddlewright.rules.Finding;
@@ -85,6 +86,8 @@ public final class Worktable {
   private final ObjectProperty<Step> step = new SimpleObjectProperty<>(Step.CHART);
   private final ObjectProperty<Notation> notation = new SimpleObjectProperty<>(Notation.FDI);
   private final ObjectProperty<Shown> shown = new SimpleObjectProperty<>(Shown.BOTH);
+  private final ObjectProperty<Optional<GrowthStage>> stage =
+      new SimpleObjectProperty<>(Optional.empty());
   private final BooleanProperty survey = new SimpleBooleanProperty(true);
   private final BooleanProperty anatomy = new SimpleBooleanProperty(true);
   private final BooleanProperty numbers = new SimpleBooleanProperty(false);
@@ -350,6 +353,11 @@ public final class Worktable {
     return step;
   }
 
+  /** The stage of the design that is shown in place of the whole; an edit ends it. */
+  public ObjectProperty<Optional<GrowthStage>> stageProperty() {
+    return stage;
+  }
+
   public ObjectProperty<Notation> notationProperty() {
     return notation;
   }
@@ -464,6 +472,7 @@ public final class Worktable {
     selection.set(List.of());
     finding.set(Optional.empty());
     preview.set(Optional.empty());
+    stage.set(Optional.empty());
     refresh();
     laid.set(laid.get() + 1);
   }
@@ -527,6 +536,7 @@ public final class Worktable {
   }
 
   private void edited() {
+    stage.set(Optional.empty());
     if (savedState.get() >= history.standing()) {
       savedState.set(-1);
     }

@@ -1,8 +1,10 @@
 package saddlewright.drawing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import saddlewright.dentition.Arch;
@@ -102,6 +104,24 @@ public record SheetDrawing(
     y += Key.place(marks, new Point(MARGIN, y), 2 * half, marks);
     Box bounds = new Box(0, 0, 2 * middle, y + MARGIN / 2);
     return new SheetDrawing(new Drawing(marks, bounds), upperPlace, lowerPlace);
+  }
+
+  /**
+   * The same sheet with another drawing in the place of an arch, in the frame of that arch; what
+   * lies around it stays where it is.
+   *
+   * @param whole the drawing that is there
+   */
+  public SheetDrawing replacing(Arch arch, Drawing whole, Drawing other) {
+    Optional<Transform> place = place(arch);
+    if (place.isEmpty()) {
+      return this;
+    }
+    Set<Mark> gone = new HashSet<>(whole.transformed(place.get()).marks());
+    List<Mark> marks = new ArrayList<>(drawing.marks());
+    marks.removeIf(gone::contains);
+    marks.addAll(other.transformed(place.get()).marks());
+    return new SheetDrawing(new Drawing(marks, drawing.bounds()), upperPlace, lowerPlace);
   }
 
   public Optional<Transform> place(Arch arch) {

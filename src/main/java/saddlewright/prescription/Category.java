@@ -1,5 +1,7 @@
 package saddlewright.prescription;
 
+import saddlewright.design.Component;
+
 /** A step of the trade's order of design, by which a component schedule is grouped. */
 public enum Category {
   SADDLES("Saddles"),
@@ -14,6 +16,11 @@ public enum Category {
 
   Category(String title) {
     this.title = title;
+  }
+
+  /** The step at which a component is placed. */
+  public static Category of(Component component) {
+    return component.accept(ComponentPlace.FINDER).category();
   }
 
   /** Heading in a schedule. */

@@ -14,6 +14,7 @@ import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.Category;
 import saddlewright.prescription.Schedule;
+import saddlewright.prescription.growth.GrowthStage;
 
 /**
  * The design as it grows, step by step in the order in which it is taught, at half scale: the only
@@ -28,14 +29,15 @@ final class GrowthSection implements Section {
   private static final int IN_A_ROW = 3;
   private static final double GUTTER = 6 * Sheet.MM;
   private static final double CAPTION = 34;
-  private static final List<Category> STEPS =
+  /** The stages at which components are placed. */
+  private static final List<GrowthStage> STEPS =
       List.of(
-          Category.SADDLES,
-          Category.SUPPORT,
-          Category.RETENTION,
-          Category.BRACING,
-          Category.CONNECTORS,
-          Category.INDIRECT_RETENTION);
+          GrowthStage.SADDLES,
+          GrowthStage.SUPPORT,
+          GrowthStage.RETENTION,
+          GrowthStage.BRACING,
+          GrowthStage.CONNECTORS,
+          GrowthStage.INDIRECT_RETENTION);
 
   private final Printout printout;
 
@@ -54,7 +56,7 @@ final class GrowthSection implements Section {
 
   private void arch(Flow flow, Arch arch) throws IOException {
     List<Drawing> steps = new ArrayList<>();
-    for (Category step : STEPS) {
+    for (GrowthStage step : STEPS) {
       steps.add(at(arch, step));
     }
     double cell = (Flow.MEASURE - GUTTER * (IN_A_ROW - 1)) / IN_A_ROW;
@@ -78,24 +80,18 @@ final class GrowthSection implements Section {
   }
 
   /** The arch with all components up to a step, turned as on the design sheet, at half scale. */
-  private Drawing at(Arch arch, Category step) {
+  private Drawing at(Arch arch, GrowthStage step) {
     Layout whole = printout.assessment().arch(arch).layout();
-    var design = whole.design();
-    for (Schedule.Line l : printout.schedule().in(arch)) {
-      if (l.category().compareTo(step) > 0) {
-        design = design.without(l.id());
-      }
-    }
     double turn = arch == Arch.LOWER ? -1 : 1;
     return ArchDrawing.of(
-            whole.redesigned(design), new DrawingOptions(printout.notation(), false, false))
+            step.of(whole), new DrawingOptions(printout.notation(), false, false))
         .transformed(Transform.scaling(SCALE, turn * SCALE));
   }
 
   private void step(
       Flow flow, Drawing d, Arch arch, int index, double x, double top, double cell, double height)
       throws IOException {
-    Category category = STEPS.get(index);
+    Category category = STEPS.get(index).category().orElseThrow();
     Box extent = DrawingPainter.extent(d);
     String added = added(arch, category);
     String caption =
