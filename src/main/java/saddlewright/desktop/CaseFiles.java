@@ -27,6 +27,7 @@ import saddlewright.desktop.desks.RecentFiles;
 import saddlewright.desktop.panels.SchoolChoice;
 import saddlewright.drawing.Background;
 import saddlewright.interchange.FhirBundle;
+import saddlewright.prescription.growth.GrowthStage;
 import saddlewright.prescription.pdf.reading.CaseDocument;
 
 /** Opens, saves and exports the case on the desk; what fails is said above the sheet. */
@@ -295,6 +296,65 @@ final class CaseFiles {
     } catch (IOException e) {
       notWritten(file, e);
     }
+  }
+
+  /** Writes a picture of each stage of the design, beside each other under numbered names. */
+  void exportSteps() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(Words.of("steps.file"));
+    chooser.getExtensionFilters().addAll(filter("file.svg", "*.svg"), filter("file.png", "*.png"));
+    chooser.setInitialFileName(name() + ".svg");
+    FileQuestion.toSave(chooser, window.orElse(null))
+        .ifPresent(
+            chosen -> {
+              FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
+              boolean png = isPng(chosen) || kind != null && kind.getExtensions().contains("*.png");
+              writeSteps(withEnding(chosen, png ? ".png" : ".svg"));
+            });
+  }
+
+  /** Writes the pictures under the name of a file, with the number and name of the stage in it. */
+  void writeSteps(Path file) {
+    List<String> written = new ArrayList<>();
+    for (GrowthStage stage : GrowthStage.values()) {
+      Path one = stageFile(file, stage);
+      DeskDrawing drawing = DeskDrawing.of(table, stage);
+      try {
+        AtomicFile.write(
+            one,
+            isPng(file)
+                ? drawing.png(Background.PAPER)
+                : drawing.svg(Background.PAPER).getBytes(StandardCharsets.UTF_8));
+      } catch (CaseFileException e) {
+        table.noticeProperty().set(Optional.of(e.sentences()));
+        return;
+      } catch (IOException e) {
+        notWritten(one, e);
+        return;
+      }
+      written.add(AtomicFile.nameOf(one));
+    }
+    table
+        .noticeProperty()
+        .set(
+            Optional.of(
+                Words.of(
+                    "notice.steps-exported",
+                    written.size(),
+                    written.get(0),
+                    written.get(written.size() - 1))));
+  }
+
+  private static Path stageFile(Path file, GrowthStage stage) {
+    String name = AtomicFile.nameOf(file);
+    int dot = name.lastIndexOf('.');
+    return file.resolveSibling(
+        name.substring(0, dot)
+            + "-"
+            + (stage.ordinal() + 1)
+            + "-"
+            + stage.name().toLowerCase(Locale.ROOT).replace('_', '-')
+            + name.substring(dot));
   }
 
   void exportFhir() {

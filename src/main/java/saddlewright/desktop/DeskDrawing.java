@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import saddlewright.dentition.Arch;
+import saddlewright.drawing.ArchDrawing;
 import saddlewright.drawing.Background;
 import saddlewright.drawing.Callout;
 import saddlewright.drawing.Drawing;
@@ -18,6 +19,7 @@ import saddlewright.geometry.Box;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.ComponentNumbers;
 import saddlewright.prescription.FindingSign;
+import saddlewright.prescription.growth.GrowthStage;
 
 /**
  * The sheet as it leaves the window: what is seen on the desk, always on white paper or on none.
@@ -29,12 +31,17 @@ record DeskDrawing(Drawing drawing, Palette palette, String title) {
 
   private static final double MM_PER_INCH = 25.4;
 
+  /** What is seen: the whole design, or the stage of it that is shown. */
   static DeskDrawing of(Worktable table) {
-    List<Callout> callouts = new ArrayList<>();
-    if (table.numbersProperty().get()) {
-      callouts.addAll(ComponentNumbers.callouts(table.current()));
-    }
-    if (table.markersProperty().get()) {
+    return of(table, table.stageProperty().get().orElse(GrowthStage.COMPLETE));
+  }
+
+  /** The same with the design as it stands at a stage, on a page of the same size. */
+  static DeskDrawing of(Worktable table, GrowthStage stage) {
+    List<Callout> numbers =
+        table.numbersProperty().get() ? ComponentNumbers.callouts(table.current()) : List.of();
+    List<Callout> callouts = new ArrayList<>(numbers);
+    if (table.markersProperty().get() && stage == GrowthStage.COMPLETE) {
       callouts.addAll(FindingSign.callouts(table.assessment().report()));
     }
     DrawingOptions options =
@@ -43,11 +50,32 @@ record DeskDrawing(Drawing drawing, Palette palette, String title) {
             table.anatomyProperty().get(),
             table.surveyProperty().get());
     String title = "Design sheet " + table.current().reference() + " " + table.current().title();
+    SheetDrawing sheet =
+        SheetDrawing.of(shown(table, Arch.UPPER), shown(table, Arch.LOWER), options, callouts);
+    if (stage != GrowthStage.COMPLETE) {
+      title = title.strip() + ", " + stage.title();
+      for (Arch arch : Arch.values()) {
+        Layout whole = table.assessment().arch(arch).layout();
+        sheet =
+            sheet.replacing(
+                arch,
+                numbered(whole, options, numbers),
+                numbered(stage.of(whole), options, numbers));
+      }
+    }
     return new DeskDrawing(
-        SheetDrawing.of(shown(table, Arch.UPPER), shown(table, Arch.LOWER), options, callouts)
-            .drawing(),
-        table.printedPalette(),
+        sheet.drawing(),
+        table.blackAndWhiteProperty().get() ? Palette.MONO : Palette.PAPER,
         title.strip());
+  }
+
+  private static Drawing numbered(Layout layout, DrawingOptions options, List<Callout> numbers) {
+    List<Callout> here =
+        numbers.stream()
+            .filter(n -> n.subject().arch() == layout.form().arch())
+            .filter(n -> n.subject().component().flatMap(layout.design()::find).isPresent())
+            .toList();
+    return ArchDrawing.numbered(layout, ArchDrawing.of(layout, options), here);
   }
 
   private static Optional<Layout> shown(Worktable table, Arch arch) {

@@ -49,6 +49,9 @@ import saddlewright.desktop.roll.SheetWithList;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.layout.Layout;
+import saddlewright.desktop.views.SheetOnly;
+import saddlewright.desktop.views.Stages;
+import saddlewright.desktop.views.StepStrip;
 
 /** The window of the editor, put together. */
 public final class EditorWindow implements Desk {
@@ -77,6 +80,7 @@ public final class EditorWindow implements Desk {
   private Optional<SideWindow> preferences = Optional.empty();
   private Optional<SideWindow> recent = Optional.empty();
   private final SurveyWindows survey;
+  private Optional<SheetOnly> alone = Optional.empty();
   private final Stage stage;
   private final Panes panes;
 
@@ -252,7 +256,11 @@ public final class EditorWindow implements Desk {
             });
     prescription.visibleProperty().bind(prescribing);
     ToolStrip strip = new ToolStrip(table, tools, new ViewChoice(table, sheet));
-    VBox drawing = new VBox(strip, sheet);
+    VBox drawing =
+        new VBox(
+            strip,
+            sheet,
+            new StepStrip(table, new Stages(table), files::exportSteps, this::showAlone));
     VBox.setVgrow(sheet, Priority.ALWAYS);
     SheetWithList listed = new SheetWithList(table, sheet, drawing);
     listed.visibleProperty().bind(prescribing.not());
@@ -341,8 +349,26 @@ public final class EditorWindow implements Desk {
     }
   }
 
+  private void showAlone() {
+    if (alone.isEmpty()) {
+      alone =
+          Optional.of(new SheetOnly(table, new Stages(table), stage, r -> DeskLook.wear(r, table)));
+    }
+    alone.get().show();
+  }
+
+  /** The sheet alone on the screen, once it has been shown. */
+  Optional<SheetOnly> alone() {
+    return alone;
+  }
+
   Menus.Beside beside() {
     return new Menus.Beside() {
+      @Override
+      public void sheetOnly() {
+        showAlone();
+      }
+
       @Override
       public void findAction() {
         if (finder.isEmpty()) {

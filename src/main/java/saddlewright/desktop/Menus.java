@@ -30,6 +30,7 @@ import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.subject.SelectionEdits;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.desktop.tools.ToolChoice;
+import saddlewright.desktop.views.Stages;
 import saddlewright.rules.Profile;
 
 /** The menu bar; every action of the window is found in it. */
@@ -46,6 +47,8 @@ final class Menus extends MenuBar {
 
     /** Goes to the next part of the window, or the one before. */
     void pane(boolean onwards);
+
+    void sheetOnly();
   }
 
   private static final double ZOOM = 1.25;
@@ -55,6 +58,7 @@ final class Menus extends MenuBar {
   private final PrescriptionFiles prescriptions;
   private final SheetPane sheet;
   private final Copies copies;
+  private final Stages stages;
 
   Menus(
       Worktable table,
@@ -73,6 +77,7 @@ final class Menus extends MenuBar {
     this.prescriptions = prescriptions;
     this.sheet = sheet;
     this.copies = new Copies(table);
+    this.stages = new Stages(table);
     getMenus()
         .addAll(
             file(recent, desk),
@@ -104,6 +109,7 @@ final class Menus extends MenuBar {
             item("file.issue", "Shortcut+Shift+I", () -> prescriptions.issue(window(), () -> {})),
             closed),
         disabled(item("file.export-drawing", "Shortcut+E", files::exportDrawing), closed),
+        disabled(item("file.export-steps", "", files::exportSteps), closed),
         disabled(item("file.export-fhir", "", files::exportFhir), closed),
         new SeparatorMenuItem(),
         disabled(
@@ -205,6 +211,11 @@ final class Menus extends MenuBar {
         item("view.zoom-in", "Shortcut+Equals", () -> sheet.zoom(ZOOM)),
         item("view.zoom-out", "Shortcut+Minus", () -> sheet.zoom(1 / ZOOM)),
         new SeparatorMenuItem(),
+        disabled(stepByStep(), closed),
+        disabled(item("view.step-back", "Shortcut+Open_Bracket", stages::back), closed),
+        disabled(item("view.step-on", "Shortcut+Close_Bracket", stages::onwards), closed),
+        disabled(item("view.sheet-only", "F11", beside::sheetOnly), closed),
+        new SeparatorMenuItem(),
         check("view.survey", "Shortcut+Shift+U", table.surveyProperty()),
         check("view.anatomy", "Shortcut+Shift+A", table.anatomyProperty()),
         check("view.numbers", "Shortcut+Shift+K", table.numbersProperty()),
@@ -222,6 +233,20 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         check("view.mono", "Shortcut+Shift+B", table.blackAndWhiteProperty()),
         check("view.dark", "Shortcut+Shift+D", table.darkDeskProperty()));
+  }
+
+  private MenuItem stepByStep() {
+    CheckMenuItem item = new CheckMenuItem(Words.of("view.step-by-step"));
+    item.setOnAction(
+        e -> {
+          if (item.isSelected()) {
+            stages.onwards();
+          } else {
+            stages.leave();
+          }
+        });
+    table.stageProperty().addListener(o -> item.setSelected(stages.isShown()));
+    return item;
   }
 
   private void show(Worktable.Shown shown) {

@@ -21,6 +21,7 @@ enum Surroundings {
   LIST("list-find", "list-menu", "list-several", "list-fold"),
   FINDINGS("finding", "waive"),
   FORM("answer", "day"),
+  PROJECTED("project"),
   PAGES("pages");
 
   private final List<String> keys;

@@ -40,6 +40,7 @@ import saddlewright.geometry.Point;
 import saddlewright.geometry.Transform;
 import saddlewright.layout.Layout;
 import saddlewright.prescription.ComponentNumbers;
+import saddlewright.prescription.growth.GrowthStage;
 import saddlewright.rules.Remedy;
 
 /** The page on the desk: pans, zooms, and shows what lies on it. */
@@ -75,6 +76,7 @@ public final class SheetPane extends Pane {
   private final SiteCursor cursor = new SiteCursor();
   private final Choices choices;
   private final PauseTransition rest = new PauseTransition(Duration.millis(180));
+  private boolean live = true;
   // An empty sheet until a case is laid on the desk.
   private Optional<Assessment> drawnOf = Optional.empty();
   private SheetDrawing sheet =
@@ -116,6 +118,7 @@ public final class SheetPane extends Pane {
     table.blackAndWhiteProperty().addListener(redraw);
     table.darkDeskProperty().addListener(redraw);
     table.inksProperty().addListener(redraw);
+    table.stageProperty().addListener(redraw);
     table.shownProperty().addListener(o -> refit());
     table.selectionProperty().addListener(o -> overlay());
     table.findingProperty().addListener(o -> overlay());
@@ -184,6 +187,10 @@ public final class SheetPane extends Pane {
 
   /** What is aimed at from a place of this pane, on the arch that lies nearer. */
   public Optional<Aim> aim(double x, double y) {
+    if (stage().isPresent()) {
+      // A stage is looked at: what is placed on it would be placed on the whole design.
+      return Optional.empty();
+    }
     Point on = camera.toSheet(x, y);
     Map<Arch, Point> points = new EnumMap<>(Arch.class);
     for (Arch arch : Arch.values()) {
@@ -248,13 +255,27 @@ public final class SheetPane extends Pane {
             });
   }
 
+  /** Whether it follows the case; one that nobody sees need not be drawn. */
+  public void setLive(boolean now) {
+    if (live != now) {
+      live = now;
+      if (live) {
+        redraw();
+      }
+    }
+  }
+
   private void redraw() {
+    if (!live) {
+      return;
+    }
     Assessment now = table.assessment();
     Optional<Arch> looked = lookedAt();
     Optional<Point> before = looked.flatMap(a -> toPane(a, ORIGIN));
     drawnOf = Optional.of(now);
     numbers = table.numbersProperty().get() ? ComponentNumbers.callouts(now.subject()) : List.of();
     sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::drawNumbered);
+    stage().ifPresent(this::reduceTo);
     Box b = sheet.drawing().bounds();
     boolean grown = page.getHeight() != b.height() || page.getWidth() != b.width();
     page.setX(b.minX());
@@ -281,6 +302,18 @@ public final class SheetPane extends Pane {
     overlay();
   }
 
+  private Optional<GrowthStage> stage() {
+    return table.stageProperty().get();
+  }
+
+  /** Shows the arches as they stand at a stage, on the page of the whole design. */
+  private void reduceTo(GrowthStage stage) {
+    for (Arch arch : Arch.values()) {
+      Layout whole = table.assessment().arch(arch).layout();
+      sheet = sheet.replacing(arch, drawNumbered(whole), drawNumbered(stage.of(whole)));
+    }
+  }
+
   /** The arch in the middle of the window. */
   private Optional<Arch> lookedAt() {
     double middle = camera.toSheet(getWidth() / 2, getHeight() / 2).y();
@@ -298,7 +331,12 @@ public final class SheetPane extends Pane {
 
   /** The same with the numbers of its components, while these are shown. */
   Drawing drawNumbered(Layout layout) {
-    return drawn.of(layout, options(), numbers);
+    return drawn.of(
+        layout,
+        options(),
+        numbers.stream()
+            .filter(n -> n.subject().component().flatMap(layout.design()::find).isPresent())
+            .toList());
   }
 
   private Optional<Layout> layout(Arch arch, Assessment now) {
@@ -308,6 +346,14 @@ public final class SheetPane extends Pane {
   }
 
   private void overlay() {
+    if (!live) {
+      return;
+    }
+    boolean whole = stage().isEmpty();
+    highlights.setVisible(whole);
+    axes.setVisible(whole);
+    handles.setVisible(whole && !moving.isShown());
+    markers.setVisible(stage().filter(s -> s != GrowthStage.COMPLETE).isEmpty());
     ghost.clear();
     highlights.update();
     axes.update();
@@ -392,7 +438,6 @@ public final class SheetPane extends Pane {
     rest.stop();
     if (moving.isShown()) {
       moving.end();
-      handles.setVisible(true);
       scaled();
     }
   }

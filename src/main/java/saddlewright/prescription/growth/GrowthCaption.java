@@ -85,7 +85,9 @@ public record GrowthCaption(GrowthStage stage, List<OfArch> arches) {
         schedule.in(arch).stream().filter(l -> l.category() == category).toList();
     if (lines.isEmpty()) {
       return new OfArch(
-          arch, "Nothing is added" + whyNone(arch, category, assessment, schedule) + ".", List.of());
+          arch,
+          "Nothing is added" + whyNone(arch, category, assessment, schedule) + ".",
+          List.of());
     }
     List<Decision> decisions = new ArrayList<>();
     for (Schedule.Line l : lines) {
@@ -137,7 +139,8 @@ public record GrowthCaption(GrowthStage stage, List<OfArch> arches) {
   private static String findings(Arch arch, Report report) {
     List<String> out = new ArrayList<>();
     for (Severity s : Severity.values()) {
-      long n = report.standing().stream().filter(f -> f.arch() == arch && f.severity() == s).count();
+      long n =
+          report.standing().stream().filter(f -> f.arch() == arch && f.severity() == s).count();
       if (n > 0) {
         out.add(n + " " + s.code());
       }
@@ -154,7 +157,10 @@ public record GrowthCaption(GrowthStage stage, List<OfArch> arches) {
   public String toText() {
     StringBuilder out = new StringBuilder(stage.title()).append('\n');
     for (OfArch a : arches) {
-      out.append(Sentence.capital(a.arch().code())).append(" arch: ").append(a.summary()).append('\n');
+      out.append(Sentence.capital(a.arch().code()))
+          .append(" arch: ")
+          .append(a.summary())
+          .append('\n');
       for (Decision d : a.decisions()) {
         out.append("  ").append(d.what());
         out.append(d.why().isEmpty() ? "\n" : " \u2013 " + d.why() + "\n");

@@ -44,9 +44,7 @@ public enum GrowthStage {
 
   /** Whether a component stands at this stage. */
   public boolean holds(Component c) {
-    return category
-        .filter(last -> Category.of(c).compareTo(last) <= 0)
-        .isPresent();
+    return category.filter(last -> Category.of(c).compareTo(last) <= 0).isPresent();
   }
 
   /** The design as it stands at this stage. */

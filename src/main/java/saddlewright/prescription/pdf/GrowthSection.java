@@ -29,6 +29,7 @@ final class GrowthSection implements Section {
   private static final int IN_A_ROW = 3;
   private static final double GUTTER = 6 * Sheet.MM;
   private static final double CAPTION = 34;
+
   /** The stages at which components are placed. */
   private static final List<GrowthStage> STEPS =
       List.of(
@@ -83,8 +84,7 @@ final class GrowthSection implements Section {
   private Drawing at(Arch arch, GrowthStage step) {
     Layout whole = printout.assessment().arch(arch).layout();
     double turn = arch == Arch.LOWER ? -1 : 1;
-    return ArchDrawing.of(
-            step.of(whole), new DrawingOptions(printout.notation(), false, false))
+    return ArchDrawing.of(step.of(whole), new DrawingOptions(printout.notation(), false, false))
         .transformed(Transform.scaling(SCALE, turn * SCALE));
   }
 
