@@ -48,10 +48,10 @@ import saddlewright.desktop.preview.ScreenScale;
 import saddlewright.desktop.roll.SheetWithList;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
-import saddlewright.layout.Layout;
 import saddlewright.desktop.views.SheetOnly;
 import saddlewright.desktop.views.Stages;
 import saddlewright.desktop.views.StepStrip;
+import saddlewright.layout.Layout;
 
 /** The window of the editor, put together. */
 public final class EditorWindow implements Desk {
