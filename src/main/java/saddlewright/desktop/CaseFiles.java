@@ -304,7 +304,7 @@ final class CaseFiles {
     chooser.setTitle(Words.of("steps.file"));
     chooser.getExtensionFilters().addAll(filter("file.svg", "*.svg"), filter("file.png", "*.png"));
     chooser.setInitialFileName(name() + ".svg");
-    FileQuestion.toSave(chooser, window.orElse(null))
+    FileQuestion.toSave(chooser, window())
         .ifPresent(
             chosen -> {
               FileChooser.ExtensionFilter kind = chooser.getSelectedExtensionFilter();
