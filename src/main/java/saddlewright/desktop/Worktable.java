@@ -34,6 +34,8 @@ import saddlewright.desktop.history.Gesture;
 import saddlewright.desktop.history.History;
 import saddlewright.desktop.inks.Inks;
 import saddlewright.desktop.preferences.Preferences;
+import saddlewright.desktop.safekeeping.RecoveryCopy;
+import saddlewright.desktop.safekeeping.Safety;
 import saddlewright.drawing.Palette;
 import saddlewright.prescription.Completeness;
 import saddlewright.prescription.FormField;
@@ -110,12 +112,15 @@ public final class Worktable {
       new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyIntegerWrapper standing = new ReadOnlyIntegerWrapper(0);
   private final ReadOnlyIntegerWrapper savedState = new ReadOnlyIntegerWrapper(0);
+  private final ReadOnlyIntegerWrapper revision = new ReadOnlyIntegerWrapper(0);
+  private final ObjectProperty<Safety> safety = new SimpleObjectProperty<>(Safety.NOTHING_TO_KEEP);
   private final ObjectProperty<Inks> inks = new SimpleObjectProperty<>(Inks.USUAL);
   private final DoubleProperty textSize = new SimpleDoubleProperty(1);
   private final Preferences preferences;
   private List<Offer> offered = List.of();
   private String offeredFor = "";
-  private Case saved = current.get();
+  private Optional<Case> saved = Optional.of(current.get());
+  private boolean recovering;
   private Optional<PatientIdentity> savedPatient = Optional.empty();
   private Optional<Completeness> completeness = Optional.empty();
   private Optional<ProfileFile> ownSchool = Optional.empty();
@@ -465,7 +470,7 @@ public final class Worktable {
     savedState.set(0);
     ownSchool = Optional.empty();
     noteSchool(c);
-    saved = c;
+    saved = Optional.of(c);
     file.set(from);
     open.set(true);
     shown.set(concerned(c));
@@ -475,6 +480,36 @@ public final class Worktable {
     stage.set(Optional.empty());
     refresh();
     laid.set(laid.get() + 1);
+  }
+
+  /**
+   * Lays work on the desk that was not saved, of which this program has kept a copy. Where its file
+   * still holds the case as it was saved, undo leads back to that.
+   *
+   * @param beside who the patient is by the file beside that of the case
+   * @param edit what undo calls it
+   */
+  public void recover(
+      RecoveryCopy work,
+      Optional<Case> asSaved,
+      Optional<PatientIdentity> beside,
+      String edit) {
+    recovering = true;
+    try {
+      lay(asSaved.orElse(work.subject()), work.file(), beside);
+      apply(edit, work.subject());
+      if (work.isPatientKept()) {
+        completeness = Optional.empty();
+        patient.set(work.patient());
+      }
+      if (asSaved.isEmpty()) {
+        saved = Optional.empty();
+        savedState.set(-1);
+      }
+    } finally {
+      recovering = false;
+    }
+    refresh();
   }
 
   /** The arch that the case is about; both when both or none are. */
@@ -498,7 +533,7 @@ public final class Worktable {
   }
 
   public void markSaved(Path path) {
-    saved = current();
+    saved = Optional.of(current());
     savedState.set(history.standing());
     history.endGesture();
     file.set(Optional.of(path));
@@ -575,6 +610,16 @@ public final class Worktable {
     return savedState.getReadOnlyProperty();
   }
 
+  /** A number that grows with every change to what would have to be saved, and with each saving. */
+  public ReadOnlyIntegerProperty revisionProperty() {
+    return revision.getReadOnlyProperty();
+  }
+
+  /** How safe the work is that is not saved. */
+  public ObjectProperty<Safety> safetyProperty() {
+    return safety;
+  }
+
   public Optional<Component> component(Subject subject) {
     return subject.component().flatMap(current().design(subject.arch())::find);
   }
@@ -626,10 +671,13 @@ public final class Worktable {
   }
 
   private void refresh() {
-    unsaved.set(!saved.equals(current()) || !savedPatient.equals(patient.get()));
+    unsaved.set(!saved.equals(Optional.of(current())) || !savedPatient.equals(patient.get()));
     undoName.set(history.undoName());
     redoName.set(history.redoName());
     edits.set(history.entries());
     standing.set(history.standing());
+    if (!recovering) {
+      revision.set(revision.get() + 1);
+    }
   }
 }

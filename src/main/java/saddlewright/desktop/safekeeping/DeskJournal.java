@@ -1,0 +1,48 @@
+package saddlewright.desktop.safekeeping;
+
+import java.time.Instant;
+import java.util.Optional;
+import saddlewright.casefile.order.PatientIdentity;
+import saddlewright.desktop.Words;
+import saddlewright.desktop.Worktable;
+
+/** Joins a desk to its journal: what changes on it is kept until it is saved. */
+public final class DeskJournal {
+  private final Worktable table;
+  private final DeskFile file;
+  private final Journal journal;
+  private Optional<PatientIdentity> patient;
+
+  /** Keeps what changes from now on. */
+  public DeskJournal(Worktable table, DeskFile file, Safekeeping safe) {
+    this.table = table;
+    this.file = file;
+    this.journal = safe.journal(table.safetyProperty()::set);
+    this.patient = table.patientProperty().get();
+    table.revisionProperty().addListener((o, was, now) -> changed());
+  }
+
+  public Journal journal() {
+    return journal;
+  }
+
+  private void changed() {
+    Optional<PatientIdentity> before = patient;
+    patient = table.patientProperty().get();
+    if (!table.openProperty().get() || !table.unsavedProperty().get()) {
+      journal.release();
+      return;
+    }
+    journal.keep(
+        new RecoveryCopy(
+            table.current(),
+            table.fileProperty().get(),
+            file.digest(),
+            Instant.now(),
+            patient.equals(before)
+                ? table.undoNameProperty().get().orElse("")
+                : Words.of("safe.edit-patient"),
+            patient,
+            !patient.equals(table.savedPatient())));
+  }
+}
