@@ -1,5 +1,6 @@
 package saddlewright.desktop.safekeeping;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import saddlewright.casefile.order.PatientIdentity;
@@ -36,7 +37,7 @@ public final class DeskJournal {
     journal.keep(
         new RecoveryCopy(
             table.current(),
-            table.fileProperty().get(),
+            table.fileProperty().get().map(Path::toAbsolutePath),
             file.digest(),
             Instant.now(),
             patient.equals(before)
