@@ -35,7 +35,7 @@ class KilledAtAnyMomentTest {
   private static final int AT_ONCE = 4;
 
   private static final long MOST_LOST_MS = 1000;
-  private static final Path CASE = Path.of("demo-cases/06-upper-class-3-dento-alveolar.json");
+  private static final Path CASE = Path.of("demo-cases/02-lower-class-2-tilted-molar.json");
   private static final List<String> FLAGS =
       List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xmx96m");
 
