@@ -14,6 +14,7 @@ import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
 import javafx.stage.FileChooser;
+import javafx.stage.Stage;
 import javafx.stage.Window;
 import saddlewright.casefile.AtomicFile;
 import saddlewright.casefile.Case;
@@ -21,10 +22,19 @@ import saddlewright.casefile.CaseEnding;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.CaseReference;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.casefile.order.PatientIdentity;
 import saddlewright.desktop.desks.DeskNames;
 import saddlewright.desktop.desks.OpenDesks;
 import saddlewright.desktop.desks.RecentFiles;
 import saddlewright.desktop.panels.SchoolChoice;
+import saddlewright.desktop.safekeeping.DeskFile;
+import saddlewright.desktop.safekeeping.DeskJournal;
+import saddlewright.desktop.safekeeping.FileNotices;
+import saddlewright.desktop.safekeeping.FileWatch;
+import saddlewright.desktop.safekeeping.FoundWork;
+import saddlewright.desktop.safekeeping.Moment;
+import saddlewright.desktop.safekeeping.PreviousVersion;
+import saddlewright.desktop.safekeeping.RecoveryCopy;
 import saddlewright.drawing.Background;
 import saddlewright.interchange.FhirBundle;
 import saddlewright.prescription.growth.GrowthStage;
@@ -38,6 +48,11 @@ final class CaseFiles {
   private static final int MOST = 12;
 
   private final RecentFiles recent;
+  private final Settings settings;
+  private final DeskFile own = new DeskFile();
+  private final DeskJournal journal;
+  private final FileNotices notices;
+  private final FileWatch watch;
   private final EditorWindow desk;
   private final OpenDesks<EditorWindow> desks;
 
@@ -45,19 +60,205 @@ final class CaseFiles {
   private Optional<Path> taken = Optional.empty();
 
   /** What was read out of a file, before it lies on a desk. */
-  private record Found(Path file, Case subject, boolean pdf, PatientBeside.Found beside) {
+  private record Found(
+      Path file, Case subject, boolean pdf, PatientBeside.Found beside, Optional<String> digest) {
     static Found in(Path file) throws CaseFileException {
       boolean pdf = CaseDocument.isPdf(file);
+      // Taken before it is read: what is changed in between is noticed at the next look.
+      Optional<String> digest = pdf ? Optional.empty() : DeskFile.digestOf(file);
       Case c = CaseDocument.load(file);
-      return new Found(file, c, pdf, PatientBeside.load(file, c));
+      return new Found(file, c, pdf, PatientBeside.load(file, c), digest);
     }
   }
 
-  CaseFiles(Worktable table, RecentFiles recent, EditorWindow desk, OpenDesks<EditorWindow> desks) {
+  CaseFiles(Worktable table, Settings settings, EditorWindow desk, OpenDesks<EditorWindow> desks) {
     this.table = table;
-    this.recent = recent;
+    this.settings = settings;
+    this.recent = settings.recent();
     this.desk = desk;
     this.desks = desks;
+    this.journal = new DeskJournal(table, own, settings.safe());
+    this.notices = new FileNotices(table, ways());
+    this.watch = new FileWatch(own, settings.safe(), notices::disk);
+    table.safetyProperty().addListener(o -> sayWhereNotKept());
+  }
+
+  private FileNotices.Ways ways() {
+    return new FileNotices.Ways() {
+      @Override
+      public void loadTheirs() {
+        CaseFiles.this.loadTheirs();
+      }
+
+      @Override
+      public void saveOver() {
+        table.fileProperty().get().filter(f -> write(f, true)).ifPresent(notices::savedOver);
+      }
+
+      @Override
+      public void saveElsewhere() {
+        saveAs();
+      }
+
+      @Override
+      public void saveThere() {
+        save();
+      }
+
+      @Override
+      public void openCopy(Path file, Path of) {
+        CaseFiles.this.openCopy(file, of);
+      }
+
+      @Override
+      public void recover(FoundWork work) {
+        CaseFiles.this.recover(work);
+      }
+
+      @Override
+      public void showFound() {
+        desk.showFound();
+      }
+    };
+  }
+
+  /** Looks after the file of the case for as long as the window is shown. */
+  void watch(Stage stage) {
+    stage
+        .showingProperty()
+        .addListener(
+            (o, was, showing) -> {
+              if (showing) {
+                watch.start();
+              } else {
+                watch.stop();
+              }
+            });
+    stage
+        .focusedProperty()
+        .addListener(
+            (o, was, focused) -> {
+              if (focused) {
+                watch.lookNow();
+              }
+            });
+  }
+
+  /** The desk is left as its user wished: nothing of it is kept. */
+  void leave() {
+    journal.journal().close();
+  }
+
+  private void sayWhereNotKept() {
+    Optional<String> trouble = table.safetyProperty().get().trouble();
+    if (trouble.isPresent()
+        && table.noticeProperty().get().isEmpty()
+        && settings.safe().isFirstTrouble()) {
+      notices.notKept(trouble.get());
+    }
+  }
+
+  /** Says, where the welcome page is not seen, that work was found. */
+  void tellOfFound() {
+    if (table.openProperty().get() && settings.found().waiting() > 0) {
+      notices.found(settings.found());
+    }
+  }
+
+  /** Lays work that was found on a desk, as it stood; it counts as not saved. */
+  void recover(FoundWork work) {
+    Optional<Path> claimed = settings.safe().claim(work);
+    settings.found().taken(work);
+    if (claimed.isEmpty() || work.copy().isEmpty()) {
+      notices.takenUp();
+      return;
+    }
+    desks.roomFor(desk).files().recover(work, work.copy().get(), claimed.get());
+  }
+
+  private void recover(FoundWork work, RecoveryCopy copy, Path claimed) {
+    FoundWork.Disk disk = copy.disk();
+    Optional<Case> asSaved = disk == FoundWork.Disk.SAME ? read(copy.file()) : Optional.empty();
+    Optional<PatientIdentity> beside =
+        copy.file().flatMap(f -> PatientBeside.load(f, copy.subject()).patient());
+    taken = Optional.empty();
+    copy.file().ifPresentOrElse(f -> own.opened(f, copy.base()), own::none);
+    table.recover(copy, asSaved, beside, Words.of("safe.edit-recovered"));
+    table.stepProperty().set(Step.REVIEW);
+    settings.safe().handOver(claimed, work, journal.journal());
+    notices.recovered(copy, disk);
+  }
+
+  private static Optional<Case> read(Optional<Path> file) {
+    try {
+      return file.isEmpty() ? Optional.empty() : Optional.of(CaseStore.load(file.get()));
+    } catch (CaseFileException e) {
+      // Undo then has nothing to lead back to; the work itself is there.
+      return Optional.empty();
+    }
+  }
+
+  /** Opens what a file held before it was first saved in this sitting. */
+  void openPrevious() {
+    table
+        .fileProperty()
+        .get()
+        .ifPresent(
+            file ->
+                PreviousVersion.find(file)
+                    .ifPresentOrElse(
+                        p -> openCopy(p, file),
+                        () -> table.say(Words.of("safe.no-previous", AtomicFile.nameOf(file)))));
+  }
+
+  /** Opens what a file holds as a case that has no file yet. */
+  private void openCopy(Path file, Path of) {
+    try {
+      Case c = CaseStore.load(file);
+      EditorWindow room = desks.roomFor(desk);
+      room.files().layCopy(c, PatientBeside.load(of, c).patient(), file, of);
+      desks.bringUp(room);
+    } catch (CaseFileException e) {
+      table.say(e.sentences());
+    }
+  }
+
+  private void layCopy(Case c, Optional<PatientIdentity> patient, Path file, Path of) {
+    own.none();
+    table.lay(c, Optional.empty(), patient);
+    taken = Optional.of(file).filter(f -> !f.equals(of));
+    table.stepProperty().set(Step.REVIEW);
+    table.say(
+        Words.of(
+            file.equals(of) ? "safe.is-copy" : "safe.is-previous",
+            AtomicFile.nameOf(of),
+            DeskFile.changedAt(file).map(Moment::inWords).orElse("")));
+  }
+
+  /** Takes over what another has written to the file; undo leads back to what was here. */
+  private void loadTheirs() {
+    Optional<Path> file = table.fileProperty().get();
+    if (file.isEmpty()) {
+      return;
+    }
+    try {
+      Found theirs = Found.in(file.get());
+      boolean mineKnown = table.patientProperty().get().equals(table.savedPatient());
+      own.opened(file.get(), theirs.digest());
+      table.apply(Words.of("safe.edit-theirs", AtomicFile.nameOf(file.get())), theirs.subject());
+      if (mineKnown) {
+        table.know(
+            theirs
+                .beside()
+                .patient()
+                .orElseGet(() -> PatientIdentity.none(theirs.subject().reference())));
+        table.markPatientSaved();
+      }
+      table.markSaved(file.get());
+      notices.loadedTheirs(file.get());
+    } catch (CaseFileException e) {
+      table.say(e.sentences());
+    }
   }
 
   /** Begins a new case: here, when this desk is empty, otherwise in a further window. */
@@ -68,6 +269,7 @@ final class CaseFiles {
 
   private void lay(Case c, Step begin) {
     taken = Optional.empty();
+    own.none();
     table.lay(c, Optional.empty());
     table.stepProperty().set(begin);
   }
@@ -102,6 +304,7 @@ final class CaseFiles {
     if (desks.all().size() > 1) {
       desks.close(desk);
     } else if (mayLeave()) {
+      own.none();
       table.close();
     }
   }
@@ -182,6 +385,11 @@ final class CaseFiles {
   }
 
   private void take(Found f) {
+    if (f.pdf()) {
+      own.none();
+    } else {
+      own.opened(f.file(), f.digest());
+    }
     table.lay(
         f.subject(), f.pdf() ? Optional.empty() : Optional.of(f.file()), f.beside().patient());
     taken = f.pdf() ? Optional.of(f.file()) : Optional.empty();
@@ -197,6 +405,9 @@ final class CaseFiles {
                             ? Optional.of(Words.of("notice.taken", AtomicFile.nameOf(f.file())))
                             : Optional.empty()));
     recent.note(f.file());
+    if (settings.found().of(f.file()).isPresent()) {
+      notices.found(settings.found());
+    }
   }
 
   /** Saves; true when the case is on disk. */
@@ -233,9 +444,17 @@ final class CaseFiles {
     return elsewhere;
   }
 
+  /** Writes the case to a file, unless another has written there since. */
   boolean write(Path file) {
+    return write(file, false);
+  }
+
+  private boolean write(Path file, boolean over) {
     try {
-      CaseStore.save(table.current(), file);
+      if (!own.save(table.current(), file, over)) {
+        notices.notOver(file);
+        return false;
+      }
       table.markSaved(file);
       taken = Optional.empty();
       recent.note(file);
@@ -248,7 +467,7 @@ final class CaseFiles {
       table.noticeProperty().set(trouble);
       return trouble.isEmpty();
     } catch (CaseFileException e) {
-      table.noticeProperty().set(Optional.of(e.sentences()));
+      notices.notSaved(e);
       return false;
     }
   }

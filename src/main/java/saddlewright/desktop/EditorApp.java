@@ -3,6 +3,7 @@ package saddlewright.desktop;
 import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.stage.Stage;
+import saddlewright.desktop.safekeeping.StateFolder;
 
 /** The editor as JavaFX starts it. */
 public final class EditorApp extends Application {
@@ -25,9 +26,13 @@ public final class EditorApp extends Application {
     started = true;
     onStarting.run();
     Path home = Path.of(System.getProperty("user.home", "."));
+    String os = System.getProperty("os.name");
     EditorWindow window =
         new EditorWindow(
-            stage, Remembered.folder(System.getProperty("os.name"), System.getenv(), home));
+            stage,
+            Remembered.folder(os, System.getenv(), home),
+            StateFolder.of(os, System.getenv(), home));
+    Runtime.getRuntime().addShutdownHook(new Thread(window::flush, "last safekeeping"));
     if (getParameters() != null) {
       window.open(getParameters().getRaw().stream().map(Path::of).toList());
     }

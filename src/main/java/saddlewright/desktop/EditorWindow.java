@@ -46,6 +46,7 @@ import saddlewright.desktop.prescription.GapTrail;
 import saddlewright.desktop.prescription.PrescriptionPane;
 import saddlewright.desktop.preview.ScreenScale;
 import saddlewright.desktop.roll.SheetWithList;
+import saddlewright.desktop.safekeeping.RecoveryPane;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.desktop.views.SheetOnly;
@@ -81,6 +82,7 @@ public final class EditorWindow implements Desk {
   private Optional<SideWindow> recent = Optional.empty();
   private final SurveyWindows survey;
   private Optional<SheetOnly> alone = Optional.empty();
+  private Optional<SideWindow> found = Optional.empty();
   private final Stage stage;
   private final Panes panes;
 
@@ -90,12 +92,17 @@ public final class EditorWindow implements Desk {
    * @param settings folder for preferences, recent files and the size of the window
    */
   public EditorWindow(Stage stage, Path settings) {
-    this(stage, settings, Preferences.in(settings));
+    this(stage, settings, settings.resolve("state"));
+  }
+
+  /** As above, with a folder for work that is not saved. */
+  public EditorWindow(Stage stage, Path settings, Path state) {
+    this(stage, Settings.in(settings, state, Preferences.in(settings)));
   }
 
   /** As above, with the preferences that all windows share. */
   public EditorWindow(Stage stage, Path folder, Preferences preferences) {
-    this(stage, Settings.in(folder, preferences));
+    this(stage, Settings.in(folder, folder.resolve("state"), preferences));
   }
 
   private EditorWindow(Stage stage, Settings settings) {
@@ -111,7 +118,7 @@ public final class EditorWindow implements Desk {
     this.tools = new ToolBox(table.stepProperty());
     this.gaps = new GapTrail(table);
     this.sheet = new SheetPane(table, tools);
-    this.files = new CaseFiles(table, settings.recent(), this, desks);
+    this.files = new CaseFiles(table, settings, this, desks);
     this.prescriptions = new PrescriptionFiles(table, files);
     this.survey = new SurveyWindows(table, stage);
     DeskLook.wear(root, table);
@@ -129,7 +136,7 @@ public final class EditorWindow implements Desk {
             new HelpPages(stage),
             beside());
     root.setTop(menus);
-    WelcomePage welcome = new WelcomePage(files, settings.recent());
+    WelcomePage welcome = new WelcomePage(files, settings);
     welcome.visibleProperty().bind(table.openProperty().not());
     StackPane middle = new StackPane(welcome);
     table.openProperty().addListener(o -> putWorkInto(middle));
@@ -179,6 +186,7 @@ public final class EditorWindow implements Desk {
           desks.close(this);
         });
     followScreen();
+    files.watch(stage);
     desks.enter(this);
     stage.show();
     table.noticeProperty().set(settings.preferences().troubleProperty().get());
@@ -190,6 +198,7 @@ public final class EditorWindow implements Desk {
         () -> {
           welcome.fill();
           stage.getIcons().setAll(Icons.all());
+          settings.found().look(files::tellOfFound);
         });
     after(Duration.millis(300), () -> putWorkInto(middle));
     table
@@ -488,7 +497,16 @@ public final class EditorWindow implements Desk {
   public void shut() {
     settings.remembered().write(PLACES, here().text(settings.remembered().properties(PLACES)));
     table.pagesShownProperty().set(false);
+    files.leave();
     stage.close();
+    if (desks.all().isEmpty()) {
+      settings.safe().close();
+    }
+  }
+
+  /** Writes at once what waits to be kept safe, since the computer is being shut down. */
+  void flush() {
+    settings.safe().flush();
   }
 
   OpenDesks<EditorWindow> desks() {
@@ -518,6 +536,27 @@ public final class EditorWindow implements Desk {
         new Rectangle2D(
             stage.getX(), stage.getY(), stage.getScene().getWidth(), stage.getScene().getHeight()),
         stage.isMaximized());
+  }
+
+  /** Shows the work that was found and not yet taken up. */
+  void showFound() {
+    if (found.isEmpty()) {
+      found =
+          Optional.of(
+              new SideWindow(
+                  table,
+                  stage,
+                  Words.of("safe.heading"),
+                  RecoveryPane.inWindow(
+                      settings.found(),
+                      work -> {
+                        found.ifPresent(SideWindow::hide);
+                        files.recover(work);
+                      }),
+                  560,
+                  420));
+    }
+    found.get().show();
   }
 
   /** Shows the files that were opened lately, to open or to take off. */

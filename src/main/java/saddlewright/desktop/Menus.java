@@ -99,6 +99,11 @@ final class Menus extends MenuBar {
         new SeparatorMenuItem(),
         disabled(item("file.save", "Shortcut+S", files::save), closed),
         disabled(item("file.save-as", "Shortcut+Shift+S", files::saveAs), closed),
+        disabled(
+            item("file.previous", "", files::openPrevious),
+            Bindings.createBooleanBinding(
+                () -> table.fileProperty().get().isEmpty(), table.fileProperty())),
+        item("file.found", "", desk::showFound),
         new SeparatorMenuItem(),
         disabled(
             item("file.preview", "Shortcut+P", () -> table.pagesShownProperty().set(true)), closed),

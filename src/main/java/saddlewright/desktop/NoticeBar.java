@@ -4,8 +4,10 @@ import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 /** A message above the sheet, in place of a box that stops the work. */
 final class NoticeBar extends HBox {
@@ -18,19 +20,24 @@ final class NoticeBar extends HBox {
     words.setId("notice-text");
     words.setWrapText(true);
     words.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(words, Priority.ALWAYS);
+    words.setMinHeight(USE_PREF_SIZE);
     Button dismiss = new Button(Words.of("notice.dismiss"));
     dismiss.setMinWidth(USE_PREF_SIZE);
     dismiss.setOnAction(e -> table.noticeProperty().set(Optional.empty()));
-    HBox offers = new HBox(8);
-    offers.setAlignment(Pos.CENTER_RIGHT);
-    offers.setMinWidth(USE_PREF_SIZE);
-    getChildren().addAll(words, offers, dismiss);
+    // Below the words, so that neither is squeezed by the other.
+    FlowPane offers = new FlowPane();
+    offers.getStyleClass().add("offers");
+    VBox said = new VBox(words, offers);
+    said.getStyleClass().add("said");
+    said.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    getChildren().addAll(said, dismiss);
     Runnable update =
         () -> {
           Optional<String> notice = table.noticeProperty().get();
           words.setText(notice.orElse(""));
           offers.getChildren().setAll(table.offers().stream().map(o -> button(table, o)).toList());
+          offers.setManaged(!table.offers().isEmpty());
           setVisible(notice.isPresent());
           setManaged(notice.isPresent());
         };

@@ -24,6 +24,7 @@ import saddlewright.casefile.Cautions;
 import saddlewright.classification.Classification;
 import saddlewright.dentition.Arch;
 import saddlewright.desktop.desks.RecentFiles;
+import saddlewright.desktop.safekeeping.RecoveryPane;
 import saddlewright.desktop.sheet.Picture;
 import saddlewright.layout.Layout;
 
@@ -39,9 +40,9 @@ final class WelcomePage extends ScrollPane {
   private final VBox picture = new VBox();
   private final GridPane demos = new GridPane();
 
-  WelcomePage(CaseFiles files, RecentFiles remembered) {
+  WelcomePage(CaseFiles files, Settings settings) {
     this.files = files;
-    this.remembered = remembered;
+    this.remembered = settings.recent();
     setId("welcome");
     getStyleClass().add("welcome");
     setFitToWidth(true);
@@ -50,7 +51,8 @@ final class WelcomePage extends ScrollPane {
     HBox.setHgrow(picture, Priority.NEVER);
     HBox top = new HBox(36, left(), picture);
     top.setAlignment(Pos.TOP_LEFT);
-    VBox page = new VBox(22, top, demoList());
+    VBox page =
+        new VBox(22, RecoveryPane.onPage(settings.found(), files::recover), top, demoList());
     page.getStyleClass().add("welcome-page");
     page.setMaxWidth(1080);
     VBox holder = new VBox(page);

@@ -490,10 +490,7 @@ public final class Worktable {
    * @param edit what undo calls it
    */
   public void recover(
-      RecoveryCopy work,
-      Optional<Case> asSaved,
-      Optional<PatientIdentity> beside,
-      String edit) {
+      RecoveryCopy work, Optional<Case> asSaved, Optional<PatientIdentity> beside, String edit) {
     recovering = true;
     try {
       lay(asSaved.orElse(work.subject()), work.file(), beside);

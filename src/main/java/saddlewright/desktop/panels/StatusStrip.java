@@ -10,6 +10,8 @@ import saddlewright.dentition.Arch;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.safekeeping.Moment;
+import saddlewright.desktop.safekeeping.Safety;
 import saddlewright.desktop.sheet.Camera;
 import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
@@ -43,6 +45,7 @@ public final class StatusStrip extends HBox {
     table.assessmentProperty().addListener(update);
     table.notationProperty().addListener(update);
     table.unsavedProperty().addListener(update);
+    table.safetyProperty().addListener(o -> saved.setText(saved()));
     table.fileProperty().addListener(update);
     InvalidationListener zoomed = o -> zoomed();
     camera.scaleProperty().addListener(zoomed);
@@ -65,11 +68,7 @@ public final class StatusStrip extends HBox {
                 report.count(Severity.CONSIDER),
                 report.questions().size()));
     notation.setText(Words.of(table.notationProperty().get()));
-    saved.setText(
-        Words.of(
-            table.unsavedProperty().get()
-                ? "status.unsaved"
-                : table.fileProperty().get().isPresent() ? "status.saved" : "status.no-file"));
+    saved.setText(saved());
   }
 
   private void zoomed() {
@@ -77,6 +76,19 @@ public final class StatusStrip extends HBox {
         Words.of(
             "status.zoom",
             Math.round(100 * camera.scaleProperty().get() / camera.trueScaleProperty().get())));
+  }
+
+  private String saved() {
+    if (!table.unsavedProperty().get()) {
+      return Words.of(table.fileProperty().get().isPresent() ? "status.saved" : "status.no-file");
+    }
+    Safety safety = table.safetyProperty().get();
+    return safety.trouble().isPresent()
+        ? Words.of("status.not-safe")
+        : safety
+            .kept()
+            .map(at -> Words.of("status.kept-safe", Moment.clock(at)))
+            .orElseGet(() -> Words.of("status.unsaved"));
   }
 
   private String arch(Arch arch) {

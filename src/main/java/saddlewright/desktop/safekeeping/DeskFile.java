@@ -40,7 +40,7 @@ public final class DeskFile {
   }
 
   /** The case has no file. */
-  public void none() {
+  public synchronized void none() {
     known = Known.NOTHING;
     backedUp = Optional.empty();
   }
@@ -51,14 +51,9 @@ public final class DeskFile {
   }
 
   /** The case has come from a file, which held what the digest says. */
-  public void opened(Path file, Optional<String> digest) {
+  public synchronized void opened(Path file, Optional<String> digest) {
     known = new Known(Optional.of(file), digest);
     backedUp = Optional.empty();
-  }
-
-  /** Reads the file again, which then counts as known. */
-  void reread(Optional<String> digest) {
-    known = new Known(known.file(), digest);
   }
 
   /** How the file stands now to what it held. */
@@ -94,7 +89,7 @@ public final class DeskFile {
    * @return false when another has written there, and nothing was done
    * @throws CaseFileException when it cannot be written; the file is then as it was
    */
-  public boolean save(Case c, Path file, boolean over) throws CaseFileException {
+  public synchronized boolean save(Case c, Path file, boolean over) throws CaseFileException {
     boolean own = known.file().filter(file::equals).isPresent();
     if (own && !over && look() == Disk.CHANGED) {
       return false;

@@ -29,8 +29,7 @@ final class FoundWords {
 
   static String place(FoundWork w) {
     Optional<Path> file = w.copy().flatMap(RecoveryCopy::file);
-    return file.map(
-            f -> Words.of("safe.found-file", AtomicFile.nameOf(f), AtomicFile.folderOf(f)))
+    return file.map(f -> Words.of("safe.found-file", AtomicFile.nameOf(f), AtomicFile.folderOf(f)))
         .orElseGet(() -> Words.of("safe.found-no-file"));
   }
 

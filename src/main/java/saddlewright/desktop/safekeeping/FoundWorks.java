@@ -2,7 +2,6 @@ package saddlewright.desktop.safekeeping;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
@@ -25,23 +24,33 @@ public final class FoundWorks {
   public record Line(FoundWork work, Decision decision, Optional<Path> aside) {}
 
   private final Safekeeping safe;
+  private boolean looked;
   private final ObservableList<Line> lines = FXCollections.observableArrayList();
+
+  /** Held here, since it hears of the lines only for as long as somebody holds it. */
+  private final ObservableList<Line> shown = FXCollections.unmodifiableObservableList(lines);
 
   public FoundWorks(Safekeeping safe) {
     this.safe = safe;
   }
 
-  /** Looks for it, once, on another thread; then tells whether there is any. */
-  public void look(Consumer<Boolean> any) {
+  /** Looks for it on another thread, the first time that it is asked. */
+  public void look(Runnable whenFound) {
+    if (looked) {
+      return;
+    }
+    looked = true;
     safe.look(
         all -> {
           all.forEach(w -> lines.add(new Line(w, Decision.NONE, Optional.empty())));
-          any.accept(!all.isEmpty());
+          if (!all.isEmpty()) {
+            whenFound.run();
+          }
         });
   }
 
   public ObservableList<Line> lines() {
-    return FXCollections.unmodifiableObservableList(lines);
+    return shown;
   }
 
   /** How many wait for a decision. */
@@ -54,8 +63,7 @@ public final class FoundWorks {
     return lines.stream()
         .filter(l -> l.decision() != Decision.DISCARDED)
         .map(Line::work)
-        .filter(
-            w -> w.copy().flatMap(RecoveryCopy::file).filter(f -> isSame(f, file)).isPresent())
+        .filter(w -> w.copy().flatMap(RecoveryCopy::file).filter(f -> isSame(f, file)).isPresent())
         .findFirst();
   }
 

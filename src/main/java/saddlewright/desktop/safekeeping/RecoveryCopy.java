@@ -34,6 +34,11 @@ public record RecoveryCopy(
     Objects.requireNonNull(patient);
   }
 
+  /** How the user's file stands now to what it held when the work began. */
+  public FoundWork.Disk disk() {
+    return DeskFile.compare(file, base);
+  }
+
   RecoveryCopy of(Optional<PatientIdentity> whose) {
     return new RecoveryCopy(subject, file, base, at, edit, whose, isPatientKept);
   }

@@ -8,6 +8,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -15,25 +16,42 @@ import saddlewright.desktop.Words;
 import saddlewright.desktop.safekeeping.FoundWorks.Decision;
 import saddlewright.desktop.safekeeping.FoundWorks.Line;
 
-/** The offer of work that was not saved when the program ended; not seen when there is none. */
+/** The offer of work that was not saved when the program ended. */
 public final class RecoveryPane extends VBox {
   private final FoundWorks found;
   private final Consumer<FoundWork> open;
+  private final boolean always;
+  private final Label why = words("", "hint-line");
   private final VBox lines = new VBox();
   private final ListChangeListener<Line> following = c -> fill();
 
   /**
-   * The offer.
+   * The offer on a page; it is not seen when there is nothing to offer.
    *
    * @param open lays it on a desk
    */
-  public RecoveryPane(FoundWorks found, Consumer<FoundWork> open) {
+  public static RecoveryPane onPage(FoundWorks found, Consumer<FoundWork> open) {
+    RecoveryPane p = new RecoveryPane(found, open, false);
+    p.setId("recovery");
+    return p;
+  }
+
+  /** The offer in a window of its own, where it says so when there is nothing. */
+  public static ScrollPane inWindow(FoundWorks found, Consumer<FoundWork> open) {
+    RecoveryPane p = new RecoveryPane(found, open, true);
+    p.setId("found-work");
+    ScrollPane scroll = new ScrollPane(p);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("found-work");
+    return scroll;
+  }
+
+  private RecoveryPane(FoundWorks found, Consumer<FoundWork> open, boolean always) {
     this.found = found;
     this.open = open;
-    setId("recovery");
+    this.always = always;
     getStyleClass().add("recovery");
     Label heading = words(Words.of("safe.heading"), "form-heading");
-    Label why = words(Words.of("safe.why"), "hint-line");
     lines.getStyleClass().add("recovery-lines");
     getChildren().addAll(heading, why, lines);
     found.lines().addListener(new WeakListChangeListener<>(following));
@@ -42,9 +60,10 @@ public final class RecoveryPane extends VBox {
 
   private void fill() {
     boolean any = !found.lines().isEmpty();
-    setVisible(any);
-    setManaged(any);
+    setVisible(any || always);
+    setManaged(any || always);
     lines.getChildren().setAll(found.lines().stream().map(this::line).toList());
+    why.setText(Words.of(any ? "safe.why" : "safe.none-found"));
   }
 
   private Node line(Line line) {

@@ -14,8 +14,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import saddlewright.casefile.AtomicFile;
@@ -44,6 +46,7 @@ public final class Safekeeping {
   private final List<WeakReference<Journal>> journals = new ArrayList<>();
   private Optional<Session> session = Optional.empty();
   private int entries;
+  private final AtomicBoolean troubleSaid = new AtomicBoolean();
 
   /**
    * Writes nothing yet.
@@ -62,6 +65,7 @@ public final class Safekeeping {
               t.setDaemon(true);
               return t;
             });
+    thread.setRemoveOnCancelPolicy(true);
     thread.setKeepAliveTime(5, TimeUnit.SECONDS);
     thread.allowCoreThreadTimeOut(true);
   }
@@ -127,6 +131,21 @@ public final class Safekeeping {
   /** Runs something on the thread of the recovery copies. */
   void run(Runnable work) {
     thread.execute(work);
+  }
+
+  /** Runs something there again and again. */
+  Future<?> every(long ms, Runnable work) {
+    return thread.scheduleWithFixedDelay(work, ms, ms, TimeUnit.MILLISECONDS);
+  }
+
+  /** Runs something on the thread of the window. */
+  void tell(Runnable what) {
+    window.execute(what);
+  }
+
+  /** Whether nobody has yet been told that the work cannot be kept; once it is asked, no longer. */
+  public boolean isFirstTrouble() {
+    return troubleSaid.compareAndSet(false, true);
   }
 
   /** Tells the window of the work that runs before this one left behind, the latest first. */
@@ -198,9 +217,12 @@ public final class Safekeeping {
               FileBytes.of(entry, "recovery copy", 2 * CaseCodec.MAX_BYTES),
               AtomicFile.nameOf(entry));
       RecoveryCopy whole = c.isPatientKept() ? c.of(patient(entry, c)) : c;
-      FoundWork.Disk disk = DeskFile.compare(c.file(), c.base());
       return new FoundWork(
-          entry, Optional.of(whole), Optional.empty(), disk, c.file().flatMap(DeskFile::changedAt));
+          entry,
+          Optional.of(whole),
+          Optional.empty(),
+          c.disk(),
+          c.file().flatMap(DeskFile::changedAt));
     } catch (CaseFileException e) {
       return new FoundWork(
           entry,
@@ -316,8 +338,7 @@ public final class Safekeeping {
     } catch (IOException e) {
       return Optional.empty();
     }
-    return move(
-        found.entry(), aside.resolve(session().name() + "." + found.entry().getFileName()));
+    return move(found.entry(), aside.resolve(session().name() + "." + found.entry().getFileName()));
   }
 
   /** Takes discarded work back to where it was found. */
@@ -334,10 +355,7 @@ public final class Safekeeping {
     try {
       Path patient = PatientStore.beside(Journal.bare(from));
       if (Files.exists(patient)) {
-        Files.move(
-            patient,
-            PatientStore.beside(Journal.bare(to)),
-            StandardCopyOption.ATOMIC_MOVE);
+        Files.move(patient, PatientStore.beside(Journal.bare(to)), StandardCopyOption.ATOMIC_MOVE);
       }
     } catch (IOException e) {
       // The case has moved; who it is of stays behind, and is typed again.

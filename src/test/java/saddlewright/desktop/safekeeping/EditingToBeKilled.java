@@ -13,7 +13,8 @@ import saddlewright.desktop.Worktable;
 
 /**
  * A program that edits and saves a case at random, through what the window does it with, and says
- * on standard output after each edit what the case then was; it goes on until it is killed, unless it is told to end.
+ * on standard output after each edit what the case then was; it goes on until it is killed, unless
+ * it is told to end.
  */
 public final class EditingToBeKilled {
   /** What stands before the time and the title of the case, after each edit and each saving. */

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -104,8 +103,7 @@ class KilledAtAnyMomentTest {
         .filteredOn(o -> o.said().get(0).at() < o.killed() - MOST_LOST_MS)
         .hasSizeGreaterThan(KILLS / 5);
     assertThat(saves).isGreaterThan(KILLS / 2);
-    assertThat(outcomes)
-        .allSatisfy(o -> assertThat(o.lost()).isLessThanOrEqualTo(MOST_LOST_MS));
+    assertThat(outcomes).allSatisfy(o -> assertThat(o.lost()).isLessThanOrEqualTo(MOST_LOST_MS));
   }
 
   private Outcome killed(List<String> command, int n) throws Exception {
