@@ -4,18 +4,30 @@ import java.util.Optional;
 import javafx.stage.Stage;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Subject;
+import saddlewright.desktop.survey.card.ToothCard;
 import saddlewright.desktop.survey.table.QuickEntryPane;
 
 /** The windows beside the editor in which the survey is entered. */
 final class SurveyWindows {
   private final Worktable table;
   private final Stage editor;
+  private Optional<SideWindow> card = Optional.empty();
   private Optional<SideWindow> quickEntry = Optional.empty();
   private Optional<QuickEntryPane> entryPane = Optional.empty();
 
   SurveyWindows(Worktable table, Stage editor) {
     this.table = table;
     this.editor = editor;
+    table
+        .cardShownProperty()
+        .addListener(
+            (o, was, shown) -> {
+              if (shown) {
+                showCard();
+              } else {
+                card.ifPresent(SideWindow::hide);
+              }
+            });
     table
         .quickEntryShownProperty()
         .addListener(
@@ -26,6 +38,22 @@ final class SurveyWindows {
                 quickEntry.ifPresent(SideWindow::hide);
               }
             });
+  }
+
+  private void showCard() {
+    if (card.isEmpty()) {
+      card =
+          Optional.of(
+              new SideWindow(
+                      table, editor, Words.of("card.window"), new ToothCard(table), 1240, 860)
+                  .onHidden(() -> table.cardShownProperty().set(false)));
+    }
+    card.get().show();
+  }
+
+  /** The window of the tooth card, once it has been opened. */
+  Optional<SideWindow> card() {
+    return card;
   }
 
   private void showQuickEntry() {

@@ -80,6 +80,11 @@ public final class ChoiceItem<E> implements Item {
     return Words.of("survey.rule-choice", words());
   }
 
+  /** The words that can be chosen from. */
+  public List<String> choices() {
+    return choices.stream().map(word).toList();
+  }
+
   private String words() {
     return choices.stream().map(word).collect(Collectors.joining(", "));
   }
