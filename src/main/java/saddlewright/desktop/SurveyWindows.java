@@ -12,6 +12,7 @@ final class SurveyWindows {
   private final Worktable table;
   private final Stage editor;
   private Optional<SideWindow> card = Optional.empty();
+  private Optional<ToothCard> cardPane = Optional.empty();
   private Optional<SideWindow> quickEntry = Optional.empty();
   private Optional<QuickEntryPane> entryPane = Optional.empty();
 
@@ -42,13 +43,15 @@ final class SurveyWindows {
 
   private void showCard() {
     if (card.isEmpty()) {
+      ToothCard pane = new ToothCard(table);
+      cardPane = Optional.of(pane);
       card =
           Optional.of(
-              new SideWindow(
-                      table, editor, Words.of("card.window"), new ToothCard(table), 1240, 860)
+              new SideWindow(table, editor, Words.of("card.window"), pane, 1240, 810)
                   .onHidden(() -> table.cardShownProperty().set(false)));
     }
     card.get().show();
+    cardPane.orElseThrow().focus();
   }
 
   /** The window of the tooth card, once it has been opened. */

@@ -31,6 +31,7 @@ import saddlewright.layout.Laid;
 /** A window for tests, worked by pointer: clicks on its buttons and on places of the sheet. */
 final class OnStage implements AutoCloseable {
   final EditorWindow window;
+  private int clicks = 1;
   private final Stage stage;
 
   private OnStage(EditorWindow window, Stage stage) {
@@ -138,6 +139,16 @@ final class OnStage implements AutoCloseable {
     Point p = run(() -> window.sheet().toPane(arch, at).orElseThrow());
     mouse(MouseEvent.MOUSE_MOVED, p, MouseButton.NONE);
     settle();
+  }
+
+  /** The second click of two. */
+  void doubleClick(int fdi, double mesial, double buccal) throws Exception {
+    clicks = 2;
+    try {
+      click(fdi, mesial, buccal);
+    } finally {
+      clicks = 1;
+    }
   }
 
   void hover(int fdi, double mesial, double buccal) throws Exception {
@@ -355,7 +366,7 @@ final class OnStage implements AutoCloseable {
                   screen.getX(),
                   screen.getY(),
                   button,
-                  1,
+                  clicks,
                   held == Held.SHIFT,
                   false,
                   held == Held.ALT,

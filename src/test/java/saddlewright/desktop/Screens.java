@@ -25,7 +25,14 @@ final class Screens {
 
   /** Actions that open a window or a page of their own. */
   private static final List<String> PAGES =
-      List.of("file.preview", "design.school-edit", "help.shortcuts", "help.find", "edit.history");
+      List.of(
+          "file.preview",
+          "design.school-edit",
+          "help.shortcuts",
+          "help.find",
+          "edit.history",
+          "sheet.tooth-card",
+          "sheet.quick-entry");
 
   private final OnStage w;
   private final Stage main;

@@ -170,11 +170,24 @@ final class Pointing {
     if (click) {
       if (isAdding(e)) {
         add();
+      } else if (e.getClickCount() == 2 && bareTooth().isPresent()) {
+        table.select(bareTooth().get());
+        table.cardShownProperty().set(true);
       } else {
         click();
       }
     }
     hover();
+  }
+
+  /** The tooth under the pointer, where a click would place nothing. */
+  private Optional<Subject> bareTooth() {
+    return sheet
+        .aim(lastX, lastY)
+        .filter(Aim::inside)
+        .filter(a -> offers.at(a, false).isEmpty())
+        .flatMap(Aim::tooth)
+        .map(Subject::of);
   }
 
   private boolean isFar(MouseEvent e) {

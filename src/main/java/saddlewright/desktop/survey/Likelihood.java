@@ -12,7 +12,7 @@ final class Likelihood {
 
   /** Such as "10.4 mm (8.8 to 13.3)" or "7.4 ± 1.6 mm (2.7 to 12.2)". */
   static String words(PublishedRange r, Unit unit) {
-    String ends = Words.of("survey.from-to", NumberText.show(r.least()), NumberText.show(r.most()));
+    String ends = Words.of("survey.from-to", NumberText.read(r.least()), NumberText.read(r.most()));
     if (r.mean().isEmpty()) {
       return unit.amount(ends);
     }

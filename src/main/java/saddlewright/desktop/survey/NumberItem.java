@@ -137,7 +137,7 @@ public final class NumberItem implements Item {
     String possible =
         Words.of(
             "survey.rule-number",
-            unit.amount(Words.of("survey.from-to", NumberText.show(least), NumberText.show(most))));
+            unit.amount(Words.of("survey.from-to", NumberText.read(least), NumberText.read(most))));
     return isInHundredths() ? possible + " " + Words.of("survey.rule-hundredths") : possible;
   }
 
@@ -160,7 +160,7 @@ public final class NumberItem implements Item {
   public String unitAndRange(Tooth tooth) {
     double from = range(tooth).map(PublishedRange::least).orElse(least);
     double to = range(tooth).map(PublishedRange::most).orElse(most);
-    return Words.of("survey.unit-range", unit.sign(), NumberText.show(from), NumberText.show(to));
+    return Words.of("survey.unit-range", unit.sign(), NumberText.read(from), NumberText.read(to));
   }
 
   @Override

@@ -87,4 +87,9 @@ final class NumberText {
     BigDecimal d = BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP);
     return d.signum() == 0 ? "0" : d.stripTrailingZeros().toPlainString();
   }
+
+  /** The number to be read and not edited, with a proper minus. */
+  static String read(double value) {
+    return show(value).replace('-', '\u2212');
+  }
 }

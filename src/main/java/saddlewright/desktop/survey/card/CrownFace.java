@@ -25,6 +25,7 @@ import saddlewright.geometry.Point;
 final class CrownFace {
   private static final double GROOVE = 0.86;
   private static final double SHOULDER = 0.8;
+  private static final double CANINE_SHOULDER = 0.73;
 
   private final Tooth tooth;
   private final Face face;
@@ -90,16 +91,24 @@ final class CrownFace {
       knots.add(new Point(0.84 * halfWidth, height));
       knots.add(new Point(0.96 * halfWidth, 0.93 * height));
     } else {
-      knots.add(new Point(-0.9 * halfWidth, Math.max(SHOULDER * height, distalContact)));
+      double shoulder = tooth.isCanine() ? CANINE_SHOULDER : SHOULDER;
+      knots.add(new Point(-0.9 * halfWidth, Math.max(shoulder * height, distalContact)));
       for (int i = 0; i < cusps.size(); i++) {
         if (i > 0) {
           double middle = (cusps.get(i - 1) + cusps.get(i)) / 2;
           knots.add(new Point(middle * halfWidth, GROOVE * height));
         }
         double at = Math.max(-0.72, Math.min(0.72, cusps.get(i)));
+        if (cusps.size() == 1) {
+          // The arms of a single cusp run straight to its tip.
+          knots.add(new Point((at - 0.34) * halfWidth, (tooth.isCanine() ? 0.88 : 0.9) * height));
+        }
         knots.add(new Point(at * halfWidth, height));
+        if (cusps.size() == 1) {
+          knots.add(new Point((at + 0.34) * halfWidth, (tooth.isCanine() ? 0.88 : 0.9) * height));
+        }
       }
-      knots.add(new Point(0.92 * halfWidth, Math.max(SHOULDER * height, mesialContact)));
+      knots.add(new Point(0.92 * halfWidth, Math.max(shoulder * height, mesialContact)));
     }
     knots.add(new Point(halfWidth, mesialContact));
     knots.add(new Point(halfNeck + 0.55 * (halfWidth - halfNeck), 0.25 * height));
@@ -144,12 +153,11 @@ final class CrownFace {
   List<Point> margin(double reach) {
     List<Point> out = new ArrayList<>();
     double papilla = 0.2 * CrownSize.mean(tooth).height();
-    int n = 48;
+    int n = 96;
     for (int i = 0; i <= n; i++) {
       double x = -reach + 2 * reach * i / n;
-      double share = Math.abs(x) / (halfWidth + 0.2);
-      double fold = share <= 1 ? share : Math.max(0, 2 - share);
-      out.add(new Point(x, papilla * fold * fold));
+      double wave = Math.abs(Math.sin(Math.PI / 2 * x / (halfWidth + 0.2)));
+      out.add(new Point(x, papilla * Math.pow(wave, 2.4)));
     }
     return out;
   }

@@ -375,8 +375,8 @@ final class FacePicture extends Picture {
     add(line(arc, false), "picture-arc");
     knob.show(handle(top));
     word(
-        tilt.orElseThrow().words(chart, tooth),
-        top.add(degrees > 0 ? -18 : 18, 0),
+        tilt.orElseThrow().inThisView(chart, tooth),
+        top.add(degrees > 0 ? -46 : 46, 0),
         degrees > 0 ? HPos.RIGHT : HPos.LEFT,
         VPos.CENTER,
         "picture-word");

@@ -43,7 +43,7 @@ abstract class Picture extends Pane {
     }
     ink.setMouseTransparent(true);
     words.setMouseTransparent(true);
-    getChildren().addAll(ink, words, knobs);
+    getChildren().addAll(ink, knobs, words);
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());

@@ -165,13 +165,13 @@ final class PlanPicture extends Picture {
     HPos distal = right ? HPos.LEFT : HPos.RIGHT;
     word(
         Words.of("card.mesial"),
-        new Point2D(right ? w - 8 : 8, h / 2 - 2.2 * scale()),
+        new Point2D(right ? w - 8 : 8, h / 2 - 3.4 * scale()),
         mesial,
         VPos.CENTER,
         "picture-side");
     word(
         Words.of("card.distal"),
-        new Point2D(right ? 8 : w - 8, h / 2 - 2.2 * scale()),
+        new Point2D(right ? 8 : w - 8, h / 2 - 3.4 * scale()),
         distal,
         VPos.CENTER,
         "picture-side");
@@ -198,12 +198,26 @@ final class PlanPicture extends Picture {
     int n = 14;
     double gap = 1.2;
     for (int i = 0; i <= n; i++) {
-      points.add(t.rimOut(span[0] + gap + (span[1] - span[0] - 2 * gap) * i / n, from));
+      points.add(round(t, span[0] + gap + (span[1] - span[0] - 2 * gap) * i / n, from));
     }
     for (int i = n; i >= 0; i--) {
-      points.add(t.rimOut(span[0] + gap + (span[1] - span[0] - 2 * gap) * i / n, to));
+      points.add(round(t, span[0] + gap + (span[1] - span[0] - 2 * gap) * i / n, to));
     }
     return points;
+  }
+
+  /** A place outside the crown, which runs round it smoothly whatever its grooves. */
+  private static Point round(PlacedTooth t, double degrees, double off) {
+    double sum = 0;
+    int n = 6;
+    for (int i = -n; i <= n; i++) {
+      double most = 0;
+      for (int k = -2; k <= 2; k++) {
+        most = Math.max(most, t.centre().distanceTo(t.rim(degrees + i * 4 + k * 5)));
+      }
+      sum += most;
+    }
+    return t.centre().plus(t.direction(degrees).times(sum / (2 * n + 1) + off));
   }
 
   private void zone(PlacedTooth t, Zone z, Knob knob, boolean stands) {
@@ -231,19 +245,19 @@ final class PlanPicture extends Picture {
             });
     knob.show(nodes.toArray(Node[]::new));
     double at = PlacedTooth.degrees(z);
-    Point2D middle = pixel(t.rimOut(at, (NEAR + FAR) / 2));
+    Point2D middle = pixel(round(t, at, (NEAR + FAR) / 2));
     String text =
         depth
             .map(d -> d == 0 ? Words.of("card.none") : Words.number(d))
             .orElseGet(() -> Words.of("card.open"));
     word(text, middle, HPos.CENTER, VPos.CENTER, depth.isEmpty() ? "picture-open" : "zone-number");
-    Point2D beyond = pixel(t.rimOut(at, FAR + 0.5));
-    double lean = local(t.rimOut(at, FAR)).x();
+    Point2D beyond = pixel(round(t, at, FAR + 0.5));
+    double lean = local(round(t, at, FAR)).x();
     HPos across = Math.abs(lean) < 1.6 ? HPos.CENTER : lean > 0 ? HPos.LEFT : HPos.RIGHT;
     VPos down =
         Math.abs(lean) >= 1.6
             ? VPos.CENTER
-            : local(t.rimOut(at, FAR)).y() > 0 ? VPos.BOTTOM : VPos.TOP;
+            : local(round(t, at, FAR)).y() > 0 ? VPos.BOTTOM : VPos.TOP;
     word(ToothNames.zone(t.tooth(), z), beyond, across, down, "picture-word");
   }
 

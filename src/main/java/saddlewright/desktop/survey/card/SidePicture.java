@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javafx.geometry.HPos;
 import javafx.geometry.Point2D;
 import javafx.geometry.VPos;
+import javafx.scene.shape.Path;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.Tilt;
@@ -107,7 +108,11 @@ final class SidePicture extends Picture {
     word(Words.capital(ToothNames.face(tooth, face)), at, across, down, "picture-side");
     Zone middle = Zone.of(face, java.util.Optional.empty());
     word(
-        Items.undercut(middle).amount(card().chart(), tooth),
+        Items.undercut(middle)
+            .value(card().chart(), tooth)
+            .filter(d -> d == 0)
+            .map(d -> Words.of("card.no-undercut"))
+            .orElseGet(() -> Items.undercut(middle).amount(card().chart(), tooth)),
         at.add(0, isCrownUp() ? -26 : 26),
         across,
         down,
@@ -115,20 +120,31 @@ final class SidePicture extends Picture {
   }
 
   private void gum(CrownSide crown, double right) {
+    double neck = crown.halfDepth();
+    List<Point> ridge = new ArrayList<>();
     for (int sign : new int[] {-1, 1}) {
-      double neck = crown.halfDepth();
-      List<Point2D> edge = new ArrayList<>();
-      edge.add(onGum(sign * neck * 0.82, 0.25));
-      edge.add(onGum(sign * (neck + 0.5), -0.3));
-      edge.add(onGum(sign * (neck + 1.3), -2.2));
-      edge.add(onGum(sign * (neck + 1.7), -8));
-      edge.add(onGum(sign * (neck + 1.8), -20));
-      List<Point2D> whole = new ArrayList<>(edge);
-      whole.add(onGum(sign * neck * 0.3, -20));
-      whole.add(onGum(sign * neck * 0.62, -2));
-      add(line(whole, true), "gum");
-      add(line(edge, false), "gum-margin");
+      List<Point> flank =
+          new ArrayList<>(
+              List.of(
+                  new Point(sign * (neck + 2), -20),
+                  new Point(sign * (neck + 1.9), -9),
+                  new Point(sign * (neck + 1.5), -4),
+                  new Point(sign * (neck + 0.8), -1.2),
+                  new Point(sign * (neck + 0.1), -0.1),
+                  new Point(sign * (neck * 0.86), 0.2)));
+      if (sign > 0) {
+        java.util.Collections.reverse(flank);
+      }
+      List<Point> curve = saddlewright.geometry.Path.smooth(flank).points();
+      add(line(curve.stream().map(p -> onGum(p.x(), p.y())).toList(), false), "gum-margin");
+      ridge.addAll(curve);
+      if (sign < 0) {
+        ridge.add(new Point(0, 0.5));
+      }
     }
+    Path mass = line(ridge.stream().map(p -> onGum(p.x(), p.y())).toList(), true);
+    // Under its border line.
+    add(mass, "gum");
   }
 
   /** The rods touch the crown where it is broadest along the path of insertion. */
@@ -159,8 +175,8 @@ final class SidePicture extends Picture {
     add(line(arc, false), "picture-arc");
     lean.show(handle(top));
     word(
-        tilt.words(chart, tooth),
-        top.add(degrees > 0 ? -18 : 18, 0),
+        tilt.inThisView(chart, tooth),
+        top.add(degrees > 0 ? -46 : 46, 0),
         degrees > 0 ? HPos.RIGHT : HPos.LEFT,
         VPos.CENTER,
         "picture-word");

@@ -44,6 +44,14 @@ record TiltTouch(String id, Tilt rightwards, Tilt leftwards, boolean crownUp, Po
         .orElseGet(() -> Words.of("card.upright"));
   }
 
+  /** What is seen of it in this plane, in words. */
+  String inThisView(ArchChart chart, Tooth tooth) {
+    Optional<Tilt> way = chart.tooth(tooth).tilt();
+    return way.filter(t -> t != rightwards && t != leftwards).isPresent()
+        ? Words.of("card.upright-here")
+        : words(chart, tooth);
+  }
+
   /** Degrees by which the crown leans to the right of the screen in this plane. */
   double rightDegrees(ArchChart chart, Tooth tooth) {
     ToothFindings f = chart.tooth(tooth);

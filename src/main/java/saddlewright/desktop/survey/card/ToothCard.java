@@ -170,6 +170,15 @@ public final class ToothCard extends BorderPane {
             .orElseGet(() -> Words.of("card.keys")));
   }
 
+  /** Puts the focus on the first zone. */
+  public void focus() {
+    applyCss();
+    lookupAll(".knob").stream()
+        .filter(javafx.scene.Node::isFocusTraversable)
+        .findFirst()
+        .ifPresent(javafx.scene.Node::requestFocus);
+  }
+
   private void write(Knob from, Optional<String> typed) {
     fields.flatMap(f -> f.field(from)).ifPresent(f -> f.write(from, typed));
   }
