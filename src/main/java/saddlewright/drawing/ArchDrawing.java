@@ -1,10 +1,8 @@
 package saddlewright.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import saddlewright.geometry.Box;
 import saddlewright.geometry.Transform;
-import saddlewright.layout.Laid;
 import saddlewright.layout.Layout;
 
 /** The drawing of one arch with its denture, in the frame of the arch (y towards the molars). */
@@ -25,13 +23,6 @@ public final class ArchDrawing {
   }
 
   public static Drawing of(Layout layout, DrawingOptions options) {
-    List<Mark> marks = new ArrayList<>();
-    marks.addAll(AnatomyDrawer.marks(layout.form(), options));
-    marks.addAll(TeethDrawer.marks(layout, options));
-    marks.addAll(FrameworkDrawer.marks(layout));
-    for (Laid laid : layout.all()) {
-      marks.addAll(laid.component().accept(new ComponentDrawer(laid, layout)));
-    }
-    return new Drawing(marks, layout.form().box());
+    return new Draughtsman().draw(layout, options);
   }
 }

@@ -19,12 +19,7 @@ public record Drawing(List<Mark> marks, Box bounds) {
   }
 
   public Drawing transformed(Transform t) {
-    Box b =
-        Box.around(
-            List.of(
-                t.apply(new saddlewright.geometry.Point(bounds.minX(), bounds.minY())),
-                t.apply(new saddlewright.geometry.Point(bounds.maxX(), bounds.maxY()))));
-    return new Drawing(marks.stream().map(m -> m.transformed(t)).toList(), b);
+    return new Drawing(marks.stream().map(m -> m.transformed(t)).toList(), t.apply(bounds));
   }
 
   public Drawing plus(Drawing other) {

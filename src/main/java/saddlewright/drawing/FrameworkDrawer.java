@@ -32,18 +32,32 @@ final class FrameworkDrawer {
 
   private FrameworkDrawer() {}
 
-  static List<Mark> marks(Layout layout) {
+  /** All that shows in the drawing of the casting: its parts, and the saddles that hide them. */
+  static List<Laid> parts(Layout layout) {
+    return layout.all().stream()
+        .filter(
+            l -> {
+              Component c = l.component();
+              return c instanceof Saddle
+                  || c instanceof MajorConnector
+                  || l.substance() == Substance.CAST_METAL
+                      && !(c instanceof RetentionMesh
+                          || c instanceof Clasp
+                          || c instanceof TissueStop);
+            })
+        .toList();
+  }
+
+  static List<Mark> marks(List<Laid> parts) {
     List<Region> open = new ArrayList<>();
     List<Region> major = new ArrayList<>();
     List<Region> covers = new ArrayList<>();
-    for (Laid l : layout.all()) {
-      Component c = l.component();
-      if (c instanceof Saddle) {
+    for (Laid l : parts) {
+      if (l.component() instanceof Saddle) {
         covers.add(l.body());
-      } else if (c instanceof MajorConnector) {
+      } else if (l.component() instanceof MajorConnector) {
         major.add(l.body());
-      } else if (l.substance() == Substance.CAST_METAL
-          && !(c instanceof RetentionMesh || c instanceof Clasp || c instanceof TissueStop)) {
+      } else {
         open.add(l.body());
       }
     }

@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import saddlewright.dentition.Arch;
 import saddlewright.geometry.Box;
@@ -24,6 +23,17 @@ import saddlewright.layout.Layout;
  */
 public record SheetDrawing(
     Drawing drawing, Optional<Transform> upperPlace, Optional<Transform> lowerPlace) {
+
+  /** What gives the drawings of arches. */
+  public interface Arches {
+    /** The drawing of an arch in its own frame. */
+    Drawing draw(Layout layout);
+
+    /** The drawing in the frame of the sheet. */
+    default Drawing place(Drawing drawing, Transform place) {
+      return drawing.transformed(place);
+    }
+  }
 
   private static final double MARGIN = 6;
   private static final double GAP_BETWEEN_ARCHES = 4;
@@ -49,24 +59,16 @@ public record SheetDrawing(
         signs);
   }
 
-  /**
-   * The same for a window, which keeps the drawings of arches that did not change.
-   *
-   * @param arches gives the drawing of an arch in its own frame
-   */
-  public static SheetDrawing of(
-      Optional<Layout> upper, Optional<Layout> lower, Function<Layout, Drawing> arches) {
+  /** The same for a window, which keeps the drawings of arches that did not change. */
+  public static SheetDrawing of(Optional<Layout> upper, Optional<Layout> lower, Arches arches) {
     return of(upper, lower, arches, List.of());
   }
 
   private static SheetDrawing of(
-      Optional<Layout> upper,
-      Optional<Layout> lower,
-      Function<Layout, Drawing> arches,
-      List<Callout> callouts) {
+      Optional<Layout> upper, Optional<Layout> lower, Arches arches, List<Callout> callouts) {
     List<Mark> marks = new ArrayList<>();
-    Optional<Drawing> above = upper.map(arches);
-    Optional<Drawing> below = lower.map(arches);
+    Optional<Drawing> above = upper.map(arches::draw);
+    Optional<Drawing> below = lower.map(arches::draw);
     double half =
         Stream.concat(above.stream(), below.stream())
             .map(Drawing::bounds)
@@ -82,7 +84,7 @@ public record SheetDrawing(
       Box b = d.bounds();
       y += HEADING;
       Transform t = Transform.translation(middle, y - b.minY());
-      marks.addAll(d.transformed(t).marks());
+      marks.addAll(arches.place(d, t).marks());
       marks.addAll(PlacedCallout.marks(Callouts.of(upper.get(), d, callouts), t));
       marks.addAll(SheetFurniture.sides(Arch.UPPER, middle, half, y + 2));
       upperPlace = Optional.of(t);
@@ -93,7 +95,7 @@ public record SheetDrawing(
       Box b = d.bounds();
       double bottom = y + b.height();
       Transform t = Transform.scaling(1, -1).then(Transform.translation(middle, bottom + b.minY()));
-      marks.addAll(d.transformed(t).marks());
+      marks.addAll(arches.place(d, t).marks());
       marks.addAll(PlacedCallout.marks(Callouts.of(lower.get(), d, callouts), t));
       marks.addAll(SheetFurniture.sides(Arch.LOWER, middle, half, bottom - 2));
       lowerPlace = Optional.of(t);

@@ -2,19 +2,19 @@ package saddlewright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import saddlewright.archform.ArchForm;
 import saddlewright.archform.PlacedTooth;
 import saddlewright.chart.ArchChart;
 import saddlewright.chart.ToothStatus;
-import saddlewright.layout.Layout;
 
 /** Draws every tooth or empty place of an arch, what was surveyed on it, and its number. */
 final class TeethDrawer {
   private TeethDrawer() {}
 
-  static List<Mark> marks(Layout layout, DrawingOptions options) {
+  static List<Mark> marks(ArchForm form, DrawingOptions options) {
     List<Mark> out = new ArrayList<>();
-    ArchChart chart = layout.form().chart();
-    for (PlacedTooth t : layout.form().teeth()) {
+    ArchChart chart = form.chart();
+    for (PlacedTooth t : form.teeth()) {
       ToothStatus status = chart.tooth(t.tooth()).status();
       if (chart.stands(t.tooth()) || status == ToothStatus.TO_BE_EXTRACTED) {
         CrownDrawer crown = new CrownDrawer(t);
@@ -31,7 +31,7 @@ final class TeethDrawer {
         out.addAll(new LostPlaceDrawer(t, chart).marks());
       }
     }
-    out.addAll(ToothNumbers.marks(layout.form(), options.notation()));
+    out.addAll(ToothNumbers.marks(form, options.notation()));
     return out;
   }
 }

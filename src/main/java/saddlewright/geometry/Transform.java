@@ -1,5 +1,7 @@
 package saddlewright.geometry;
 
+import java.util.List;
+
 /** An affine map of the plane: x' = a x + c y + e, y' = b x + d y + f. */
 public record Transform(double a, double b, double c, double d, double e, double f) {
   public static final Transform IDENTITY = new Transform(1, 0, 0, 1, 0, 0);
@@ -37,6 +39,12 @@ public record Transform(double a, double b, double c, double d, double e, double
   }
 
   /** Maps a displacement: the translation is left out. */
+  /** The box of a box's corners. */
+  public Box apply(Box b) {
+    return Box.around(
+        List.of(apply(new Point(b.minX(), b.minY())), apply(new Point(b.maxX(), b.maxY()))));
+  }
+
   public Vector apply(Vector v) {
     return new Vector(a * v.x() + c * v.y(), b * v.x() + d * v.y());
   }

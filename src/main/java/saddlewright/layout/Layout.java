@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import saddlewright.archform.ArchForm;
 import saddlewright.archform.Once;
 import saddlewright.dentition.Arch;
@@ -34,12 +35,12 @@ public final class Layout {
   }
 
   public static Layout of(ArchForm form, ArchDesign design) {
-    return of(form, new Once<>(() -> RidgeFrame.of(form)), design);
+    return of(form, new Once<>(() -> RidgeFrame.of(form)), design, c -> Optional.empty());
   }
 
-  /** The layout of another design on the same arch form. */
+  /** The layout of another design on the same arch form; what lies as it did is taken over. */
   public Layout redesigned(ArchDesign other) {
-    return of(form, ridge, other);
+    return of(form, ridge, other, Staying.between(this, other)::find);
   }
 
   /**
@@ -61,25 +62,34 @@ public final class Layout {
     return new Layout(form, ridge, more, grown);
   }
 
-  private static Layout of(ArchForm form, Once<RidgeFrame> ridge, ArchDesign design) {
+  private static Layout of(
+      ArchForm form,
+      Once<RidgeFrame> ridge,
+      ArchDesign design,
+      Function<Component, Optional<Laid>> staying) {
     Map<ComponentId, Laid> found = new LinkedHashMap<>();
     Ground ground = Ground.of(form, ridge, design);
     for (Saddle s : design.all(Saddle.class)) {
-      found.put(s.id(), s.accept(new Placement(ground)));
+      found.put(s.id(), lay(s, ground, staying));
     }
     ground = ground.withSaddles(List.copyOf(found.values()));
     Optional<Laid> connector = Optional.empty();
     for (MajorConnector c : design.all(MajorConnector.class)) {
-      Laid l = c.accept(new Placement(ground));
+      Laid l = lay(c, ground, staying);
       found.put(c.id(), l);
       connector = connector.isPresent() ? connector : Optional.of(l);
     }
-    Placement placement = new Placement(ground.withConnector(connector));
+    ground = ground.withConnector(connector);
     Map<ComponentId, Laid> ordered = new LinkedHashMap<>();
     for (Component c : design.components()) {
-      ordered.put(c.id(), found.containsKey(c.id()) ? found.get(c.id()) : c.accept(placement));
+      Laid l = found.get(c.id());
+      ordered.put(c.id(), l == null ? lay(c, ground, staying) : l);
     }
     return new Layout(form, ridge, design, ordered);
+  }
+
+  private static Laid lay(Component c, Ground ground, Function<Component, Optional<Laid>> staying) {
+    return staying.apply(c).orElseGet(() -> c.accept(new Placement(ground)));
   }
 
   /** The layout with one component lying otherwise, to see what that would change. */

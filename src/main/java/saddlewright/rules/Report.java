@@ -54,6 +54,11 @@ public record Report(
 
   /** Judges both arches by the whole rule book; waivers do not answer a hard stop. */
   public static Report of(List<Situation> arches, List<Waiver> waivers) {
+    return upon(arches.stream().map(Judgement::of).toList(), waivers);
+  }
+
+  /** What has been judged of both arches, with the waivers that answer it. */
+  public static Report upon(List<Judgement> arches, List<Waiver> waivers) {
     List<Entry> entries = new ArrayList<>();
     List<Question> questions = new ArrayList<>();
     List<Credit> credits = new ArrayList<>();
@@ -61,13 +66,15 @@ public record Report(
     int unanswered = 0;
     int notApplicable = 0;
     int notTaught = 0;
-    for (Rule rule : RuleBook.rules()) {
+    List<Rule> rules = RuleBook.rules();
+    for (int i = 0; i < rules.size(); i++) {
+      Rule rule = rules.get(i);
       boolean taught = false;
       boolean applies = false;
       boolean asks = false;
-      for (Situation s : arches) {
-        Verdict v = rule.judge(s);
-        taught |= s.profile().teaches(rule);
+      for (Judgement j : arches) {
+        Verdict v = j.verdicts().get(i);
+        taught |= j.situation().profile().teaches(rule);
         applies |= v.applies();
         asks |= !v.questions().isEmpty();
         v.findings().forEach(f -> entries.add(entry(rule, f, waivers)));

@@ -23,6 +23,7 @@ import saddlewright.design.ComponentId;
 import saddlewright.design.Note;
 import saddlewright.design.Subject;
 import saddlewright.desktop.findings.FindingsPane;
+import saddlewright.desktop.panels.OrderOfWork;
 import saddlewright.desktop.panels.SubjectPane;
 import saddlewright.desktop.sheet.SheetPane;
 import saddlewright.geometry.Point;
@@ -87,7 +88,10 @@ final class OnStage implements AutoCloseable {
       // The panels are built shortly after the welcome page is shown.
       SubjectPane subject = run(() -> find("subject", SubjectPane.class));
       FindingsPane findings = run(() -> find("findings", FindingsPane.class));
-      if (subject != null && run(() -> subject.isSettled() && findings.isSettled())) {
+      OrderOfWork order =
+          run(() -> (OrderOfWork) stage.getScene().lookup(".order-of-work"));
+      if (subject != null
+          && run(() -> subject.isSettled() && findings.isSettled() && order.isSettled())) {
         return;
       }
       Thread.sleep(10);

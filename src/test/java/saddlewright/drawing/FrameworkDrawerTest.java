@@ -41,7 +41,7 @@ class FrameworkDrawerTest {
       names = {"LINGUAL_BAR", "SUBLINGUAL_BAR", "LINGUAL_PLATE", "CONTINUOUS_BAR", "DENTAL_BAR"})
   void theCastingIsOneShape(ConnectorForm form) {
     List<Mark.Fill> castings = new ArrayList<>();
-    for (Mark m : FrameworkDrawer.marks(layout(form))) {
+    for (Mark m : FrameworkDrawer.marks(FrameworkDrawer.parts(layout(form)))) {
       if (m instanceof Mark.Fill f && f.opacity() == 1) {
         castings.add(f);
       }
@@ -55,7 +55,7 @@ class FrameworkDrawerTest {
   @Test
   void theBarIsDashedWhereAcrylicCoversIt() {
     List<Mark.Stroke> dashed = new ArrayList<>();
-    for (Mark m : FrameworkDrawer.marks(layout(ConnectorForm.LINGUAL_BAR))) {
+    for (Mark m : FrameworkDrawer.marks(FrameworkDrawer.parts(layout(ConnectorForm.LINGUAL_BAR)))) {
       if (m instanceof Mark.Stroke s && !s.dash().isEmpty()) {
         dashed.add(s);
       }

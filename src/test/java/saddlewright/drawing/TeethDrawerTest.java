@@ -41,7 +41,7 @@ class TeethDrawerTest {
   }
 
   private static List<Mark> of(Layout layout, Tooth tooth) {
-    return TeethDrawer.marks(layout, DrawingOptions.DEFAULT).stream()
+    return TeethDrawer.marks(layout.form(), DrawingOptions.DEFAULT).stream()
         .filter(m -> m.subject().equals(Optional.of(Subject.of(tooth))))
         .toList();
   }
@@ -136,7 +136,7 @@ class TeethDrawerTest {
     assertThat(words(marks)).containsExactlyInAnyOrder("0.25", "II", "36");
     assertThat(marks).anyMatch(m -> m.layer() == Layer.SURVEY && m instanceof Mark.Fill);
     assertThat(
-            TeethDrawer.marks(layout, new DrawingOptions(Notation.FDI, true, false)).stream()
+            TeethDrawer.marks(layout.form(), new DrawingOptions(Notation.FDI, true, false)).stream()
                 .filter(m -> m.layer() == Layer.SURVEY))
         .isEmpty();
   }
@@ -160,7 +160,7 @@ class TeethDrawerTest {
   void numbersFollowTheNotation() {
     Layout layout = layout(ArchChart.full(Arch.LOWER));
     List<Mark> marks =
-        TeethDrawer.marks(layout, new DrawingOptions(Notation.UNIVERSAL, true, true));
+        TeethDrawer.marks(layout.form(), new DrawingOptions(Notation.UNIVERSAL, true, true));
     // Lower left third molar is 17, right one 32 (ADA numbering, from memory).
     assertThat(words(marks)).contains("17", "32").doesNotContain("38");
   }
@@ -178,7 +178,7 @@ class TeethDrawerTest {
 
   /** Lengths of line by ink and the middle of each, rounded to 0.1 mm, in no order. */
   private static List<String> inked(Layout layout, Transform t) {
-    return TeethDrawer.marks(layout, DrawingOptions.DEFAULT).stream()
+    return TeethDrawer.marks(layout.form(), DrawingOptions.DEFAULT).stream()
         .filter(m -> m instanceof Mark.Fill)
         .map(m -> ((Mark.Fill) m.transformed(t)))
         .map(f -> f.ink() + place(f.outlines().get(0).centroid()))

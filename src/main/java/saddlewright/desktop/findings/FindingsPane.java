@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import javafx.animation.Animation;
-import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -27,7 +25,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
+import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -39,8 +37,6 @@ import saddlewright.rules.Waiver;
 
 /** What the rule book says of the case: findings, questions and waivers, grouped and filtered. */
 public final class FindingsPane extends VBox {
-  private static final Duration AFTER_THE_SHEET = Duration.millis(40);
-
   private final Worktable table;
   private final FindingFilter filter = new FindingFilter();
   private final Label title = new Label(Words.of("findings.title"));
@@ -52,7 +48,7 @@ public final class FindingsPane extends VBox {
   private final ScrollPane scroll = new ScrollPane(list);
   private final VBox work = new VBox();
   private final RulePagePane page;
-  private final PauseTransition pause = new PauseTransition(AFTER_THE_SHEET);
+  private final AfterTheSheet pause = new AfterTheSheet(this::rebuild);
   private Map<Object, ReportCard> made = new HashMap<>();
   private List<ReportCard> shown = List.of();
   private boolean commanded;
@@ -76,14 +72,13 @@ public final class FindingsPane extends VBox {
     work.visibleProperty().bind(page.visibleProperty().not());
     work.managedProperty().bind(work.visibleProperty());
     getChildren().addAll(work, page);
-    pause.setOnFinished(e -> rebuild());
     // The sheet is to change before the list of findings does.
     table
         .assessmentProperty()
         .addListener(
             (o, was, now) -> {
               if (!now.sharesDesignWith(was)) {
-                pause.playFromStart();
+                pause.ask();
               }
             });
     table.findingProperty().addListener(o -> open());
@@ -104,7 +99,7 @@ public final class FindingsPane extends VBox {
 
   /** Whether it shows the report of the case as it is now. */
   public boolean isSettled() {
-    return pause.getStatus() != Animation.Status.RUNNING;
+    return pause.isSettled();
   }
 
   /** Opens the finding below the one that is open, or the first. */

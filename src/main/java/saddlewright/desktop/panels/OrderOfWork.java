@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -30,6 +31,8 @@ public final class OrderOfWork extends VBox {
   private final Map<Step, ToggleButton> buttons = new EnumMap<>(Step.class);
   private final Map<Step, Label> states = new EnumMap<>(Step.class);
 
+  private final AfterTheSheet pause = new AfterTheSheet(this::update);
+
   public OrderOfWork(Worktable table) {
     this.table = table;
     getStyleClass().add("order-of-work");
@@ -41,10 +44,15 @@ public final class OrderOfWork extends VBox {
       getChildren().add(button(step, group));
     }
     table.stepProperty().addListener((o, old, now) -> buttons.get(now).setSelected(true));
-    table.assessmentProperty().addListener(o -> update());
-    table.patientProperty().addListener(o -> update());
+    table.assessmentProperty().addListener(o -> pause.ask());
+    table.patientProperty().addListener(o -> pause.ask());
     buttons.get(table.stepProperty().get()).setSelected(true);
     update();
+  }
+
+  /** Whether it shows how far the work has come; shortly after an edit it still has to. */
+  public boolean isSettled() {
+    return pause.isSettled();
   }
 
   private ToggleButton button(Step step, ToggleGroup group) {

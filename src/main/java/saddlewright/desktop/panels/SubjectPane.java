@@ -2,8 +2,6 @@ package saddlewright.desktop.panels;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.animation.Animation;
-import javafx.animation.PauseTransition;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -12,7 +10,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import saddlewright.chart.ChartField;
 import saddlewright.chart.Wanting;
 import saddlewright.classification.EdentulousArea;
@@ -25,6 +22,7 @@ import saddlewright.design.Component;
 import saddlewright.design.Note;
 import saddlewright.design.Rest;
 import saddlewright.design.Subject;
+import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -32,14 +30,12 @@ import saddlewright.desktop.subject.ComponentWords;
 
 /** Everything about what is selected; about the case when nothing is. */
 public final class SubjectPane extends VBox {
-  private static final Duration AFTER_THE_SHEET = Duration.millis(40);
-
   private final Worktable table;
   private final Label title = new Label();
   private final ScrollPane scroll = new ScrollPane();
   private Optional<Subject> shown = Optional.empty();
   private Optional<ChartField> pursued = Optional.empty();
-  private final PauseTransition pause = new PauseTransition(AFTER_THE_SHEET);
+  private final AfterTheSheet pause = new AfterTheSheet(this::rebuild);
 
   public SubjectPane(Worktable table) {
     this.table = table;
@@ -52,13 +48,12 @@ public final class SubjectPane extends VBox {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(title, scroll);
-    pause.setOnFinished(e -> rebuild());
     // Building fields costs more than drawing: the sheet is to change before they do.
     InvalidationListener later =
         o -> {
           // On the step of the prescription another panel stands in its place.
           if (table.stepProperty().get() != Step.PRESCRIPTION) {
-            pause.playFromStart();
+            pause.ask();
           }
         };
     table
@@ -66,7 +61,7 @@ public final class SubjectPane extends VBox {
         .addListener(
             (o, was, now) -> {
               if (was == Step.PRESCRIPTION) {
-                pause.playFromStart();
+                pause.ask();
               }
             });
     table.selectionProperty().addListener(later);
@@ -77,7 +72,7 @@ public final class SubjectPane extends VBox {
 
   /** Whether it shows what is selected now; shortly after a change it still has to. */
   public boolean isSettled() {
-    return pause.getStatus() != Animation.Status.RUNNING;
+    return pause.isSettled();
   }
 
   private void rebuild() {
@@ -102,7 +97,7 @@ public final class SubjectPane extends VBox {
     if (asked.isPresent()) {
       pursued = asked;
       table.askedProperty().set(Optional.empty());
-      pause.stop();
+      pause.forget();
       asked.map(FieldPlace::of).ifPresent(this::enter);
     } else {
       focus.ifPresent(id -> refocus(id));

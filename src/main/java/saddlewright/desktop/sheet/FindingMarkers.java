@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javafx.animation.PauseTransition;
 import javafx.scene.Cursor;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -13,9 +12,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
-import javafx.util.Duration;
 import saddlewright.chart.ChartField;
 import saddlewright.dentition.Arch;
+import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.drawing.Callout;
@@ -30,8 +29,6 @@ import saddlewright.rules.Report;
 
 /** Signs of the findings on the sheet, beside what they are about; a click opens the finding. */
 final class FindingMarkers extends Group {
-  private static final Duration AFTER_THE_SHEET = Duration.millis(40);
-
   /** Least width and height of what can be clicked, pixels. */
   private static final double TARGET = 24;
 
@@ -43,7 +40,7 @@ final class FindingMarkers extends Group {
   private final SheetPane sheet;
   private final Worktable table;
   private final Ghost ghost;
-  private final PauseTransition pause = new PauseTransition(AFTER_THE_SHEET);
+  private final AfterTheSheet pause = new AfterTheSheet(this::rebuild);
 
   FindingMarkers(SheetPane sheet, Worktable table, Ghost ghost) {
     this.sheet = sheet;
@@ -51,12 +48,11 @@ final class FindingMarkers extends Group {
     this.ghost = ghost;
     setId("finding-markers");
     // Finding free places costs more than the edit: the sheet is to change before the signs do.
-    pause.setOnFinished(e -> rebuild());
   }
 
   /** Sets the signs anew, shortly. */
   void update() {
-    pause.playFromStart();
+    pause.ask();
   }
 
   private void rebuild() {

@@ -6,8 +6,10 @@ import java.util.Deque;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javafx.collections.ObservableList;
 import javafx.scene.Group;
@@ -22,7 +24,7 @@ final class Layers extends Group {
   private static final double FADED = 0.2;
 
   private final Map<Layer, Group> groups = new EnumMap<>(Layer.class);
-  private Map<Mark, Deque<Node>> nodes = new HashMap<>();
+  private Map<Mark, Node> nodes = new IdentityHashMap<>();
   private Palette palette = Palette.PAPER;
 
   Layers() {
@@ -37,20 +39,31 @@ final class Layers extends Group {
   int show(Drawing drawing, Palette inks) {
     if (!inks.equals(palette)) {
       palette = inks;
-      nodes = new HashMap<>();
+      nodes = new IdentityHashMap<>();
     }
     MarkNodes maker = new MarkNodes(palette);
-    Map<Mark, Deque<Node>> next = new HashMap<>();
+    Map<Mark, Node> next = new IdentityHashMap<>();
+    // Most marks are the very same; only what is left over is worth looking through.
+    for (Mark mark : drawing.marks()) {
+      Node node = nodes.remove(mark);
+      if (node != null) {
+        next.put(mark, node);
+      }
+    }
+    Map<Mark, Deque<Node>> spare = new HashMap<>();
+    nodes.forEach((mark, n) -> spare.computeIfAbsent(mark, m -> new ArrayDeque<>()).add(n));
     Map<Layer, List<Node>> rows = new EnumMap<>(Layer.class);
     int made = 0;
     for (Mark mark : drawing.marks()) {
-      Deque<Node> spare = nodes.get(mark);
-      Node node = spare == null ? null : spare.poll();
+      Node node = next.get(mark);
       if (node == null) {
-        node = maker.of(mark);
-        made++;
+        node = Optional.ofNullable(spare.get(mark)).map(Deque::poll).orElse(null);
+        if (node == null) {
+          node = maker.of(mark);
+          made++;
+        }
+        next.put(mark, node);
       }
-      next.computeIfAbsent(mark, m -> new ArrayDeque<>()).add(node);
       rows.computeIfAbsent(mark.layer(), l -> new ArrayList<>()).add(node);
     }
     nodes = next;
@@ -60,10 +73,12 @@ final class Layers extends Group {
 
   /** Fades the nodes of marks, and shows all others as they are. */
   void fade(Set<Mark> marks) {
-    for (Map.Entry<Mark, Deque<Node>> e : nodes.entrySet()) {
+    for (Map.Entry<Mark, Node> e : nodes.entrySet()) {
       double opacity = e.getKey() instanceof Mark.Fill f ? f.opacity() : 1;
       double shown = marks.contains(e.getKey()) ? FADED * opacity : opacity;
-      e.getValue().stream().filter(n -> n.getOpacity() != shown).forEach(n -> n.setOpacity(shown));
+      if (e.getValue().getOpacity() != shown) {
+        e.getValue().setOpacity(shown);
+      }
     }
   }
 

@@ -274,7 +274,9 @@ public final class SheetPane extends Pane {
     Optional<Point> before = looked.flatMap(a -> toPane(a, ORIGIN));
     drawnOf = Optional.of(now);
     numbers = table.numbersProperty().get() ? ComponentNumbers.callouts(now.subject()) : List.of();
-    sheet = SheetDrawing.of(layout(Arch.UPPER, now), layout(Arch.LOWER, now), this::drawNumbered);
+    sheet =
+        SheetDrawing.of(
+            layout(Arch.UPPER, now), layout(Arch.LOWER, now), drawn.on(options(), numbers));
     stage().ifPresent(this::reduceTo);
     Box b = sheet.drawing().bounds();
     boolean grown = page.getHeight() != b.height() || page.getWidth() != b.width();

@@ -146,11 +146,7 @@ class ConformanceTest {
     }
     assertConforms(
         PrescriptionPdf.toBytes(
-            new Assessment(
-                a.subject(),
-                a.upper(),
-                a.lower(),
-                new Report(entries, List.of(), List.of(), new Tally(0, 0, 0, 0), List.of())),
+            a.with(new Report(entries, List.of(), List.of(), new Tally(0, 0, 0, 0), List.of())),
             DAY));
   }
 

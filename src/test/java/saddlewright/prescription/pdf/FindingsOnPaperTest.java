@@ -53,10 +53,7 @@ class FindingsOnPaperTest {
     Assessment waived = Assessment.of(c.withWaivers(List.of(accepted, old)));
     Report r2 = waived.report();
     judged =
-        new Assessment(
-            waived.subject(),
-            waived.upper(),
-            waived.lower(),
+        waived.with(
             new Report(
                 r2.entries(),
                 List.of(
@@ -127,11 +124,7 @@ class FindingsOnPaperTest {
   void without_reasons_there_is_no_page_for_them() throws Exception {
     Report r = judged.report();
     Assessment bare =
-        new Assessment(
-            judged.subject(),
-            judged.upper(),
-            judged.lower(),
-            new Report(r.entries(), r.questions(), List.of(), r.tally(), List.of()));
+        judged.with(new Report(r.entries(), r.questions(), List.of(), r.tally(), List.of()));
     assertThat(PrintedPage.packed(PrescriptionPdf.toBytes(bare, DAY)))
         .doesNotContain("Reasonsforeachcomponent");
   }

@@ -256,11 +256,7 @@ class PrescriptionPdfTest {
     }
     byte[] bytes =
         PrescriptionPdf.toBytes(
-            new Assessment(
-                c,
-                a.upper(),
-                a.lower(),
-                new Report(entries, List.of(), List.of(), new Tally(0, 0, 0, 0), List.of())),
+            a.with(new Report(entries, List.of(), List.of(), new Tally(0, 0, 0, 0), List.of())),
             DAY);
     String words = PrintedPage.packed(bytes);
     assertThat(words).contains(word, "whenthemoonisfull");
