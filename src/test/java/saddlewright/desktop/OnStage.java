@@ -88,8 +88,7 @@ final class OnStage implements AutoCloseable {
       // The panels are built shortly after the welcome page is shown.
       SubjectPane subject = run(() -> find("subject", SubjectPane.class));
       FindingsPane findings = run(() -> find("findings", FindingsPane.class));
-      OrderOfWork order =
-          run(() -> (OrderOfWork) stage.getScene().lookup(".order-of-work"));
+      OrderOfWork order = run(() -> (OrderOfWork) stage.getScene().lookup(".order-of-work"));
       if (subject != null
           && run(() -> subject.isSettled() && findings.isSettled() && order.isSettled())) {
         return;
