@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
@@ -52,6 +53,7 @@ final class Menus extends MenuBar {
   }
 
   private static final double ZOOM = 1.25;
+  private static final double TEXT_STEP = 0.25;
 
   private final Worktable table;
   private final CaseFiles files;
@@ -236,6 +238,8 @@ final class Menus extends MenuBar {
         disabled(item("view.next-gap", "F9", gaps::onwards), closed),
         disabled(item("view.previous-gap", "Shift+F9", gaps::back), closed),
         new SeparatorMenuItem(),
+        item("view.text-larger", "Shortcut+Alt+Equals", () -> text(TEXT_STEP)),
+        item("view.text-smaller", "Shortcut+Alt+Minus", () -> text(-TEXT_STEP)),
         check("view.mono", "Shortcut+Shift+B", table.blackAndWhiteProperty()),
         check("view.dark", "Shortcut+Shift+D", table.darkDeskProperty()));
   }
@@ -252,6 +256,15 @@ final class Menus extends MenuBar {
         });
     table.stageProperty().addListener(o -> item.setSelected(stages.isShown()));
     return item;
+  }
+
+  /** Sets text larger or smaller, and says how large it now is. */
+  private void text(double by) {
+    DoubleProperty size = table.textSizeProperty();
+    size.set(Math.round((size.get() + by) * 100) / 100.0);
+    table
+        .noticeProperty()
+        .set(Optional.of(Words.of("notice.text-size", Math.round(100 * size.get()))));
   }
 
   private void show(Worktable.Shown shown) {
