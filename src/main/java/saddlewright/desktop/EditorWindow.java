@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
+import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Orientation;
 import javafx.geometry.Rectangle2D;
@@ -60,6 +61,14 @@ public final class EditorWindow implements Desk {
   private static final double HEIGHT = 900;
   private static final String PLACES = "window.properties";
   private static final double WIDEST_BESIDE = 0.4;
+
+  /** Least width of the panels beside the sheet, pixels at the usual size of text. */
+  private static final double LEAST_BESIDE = 280;
+
+  private static final double LEAST_MIDDLE = 320;
+
+  /** The largest share of the window that a least width may claim. */
+  private static final double MOST_BESIDE = 0.47;
 
   private final Worktable table;
   private final ToolBox tools;
@@ -174,7 +183,7 @@ public final class EditorWindow implements Desk {
     stage
         .titleProperty()
         .bind(
-            javafx.beans.binding.Bindings.createStringBinding(
+            Bindings.createStringBinding(
                 this::title,
                 table.currentProperty(),
                 table.openProperty(),
@@ -294,8 +303,16 @@ public final class EditorWindow implements Desk {
     SplitPane across = new SplitPane(middle, beside);
     across.setDividerPositions(0.68);
     SplitPane.setResizableWithParent(beside, false);
-    beside.setMinWidth(280);
-    middle.setMinWidth(320);
+    // As wide as its words need, but the sheet keeps the larger part.
+    beside
+        .minWidthProperty()
+        .bind(
+            Bindings.min(
+                table.textSizeProperty().multiply(LEAST_BESIDE),
+                across.widthProperty().multiply(MOST_BESIDE)));
+    middle
+        .minWidthProperty()
+        .bind(Bindings.min(LEAST_MIDDLE, across.widthProperty().multiply(MOST_BESIDE)));
     across
         .widthProperty()
         .addListener(

@@ -1,12 +1,12 @@
 package saddlewright.desktop;
 
-import java.util.List;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
 import saddlewright.casefile.Cautions;
+import saddlewright.desktop.preview.DialogLook;
 
 /** The pages of the Help menu. */
 final class HelpPages {
@@ -30,13 +30,12 @@ final class HelpPages {
   private void show(String title, Region content) {
     Alert page = new Alert(Alert.AlertType.INFORMATION);
     page.initOwner(owner);
-    page.setTitle(title);
-    page.setHeaderText(title);
+    String plain = title.replace("_", "");
+    page.setTitle(plain);
+    page.setHeaderText(plain);
     page.setGraphic(null);
-    page.getDialogPane()
-        .getStylesheets()
-        .setAll(owner.getScene() == null ? List.of() : owner.getScene().getStylesheets());
-    content.setPrefWidth(560);
+    DialogLook.wear(page.getDialogPane(), owner);
+    content.getStyleClass().add("help-words");
     page.getDialogPane().setContent(content);
     page.show();
   }

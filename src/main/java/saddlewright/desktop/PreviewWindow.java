@@ -44,7 +44,8 @@ final class PreviewWindow {
     VBox root = new VBox(new NoticeBar(table), pane);
     VBox.setVgrow(pane, Priority.ALWAYS);
     DeskLook.wear(root, table);
-    Scene scene = new Scene(root, 1120, 860);
+    double[] room = DeskLook.room(table, 1120, 860);
+    Scene scene = new Scene(root, room[0], room[1]);
     scene.getStylesheets().setAll(editor.getScene().getStylesheets());
     scene.addEventHandler(
         KeyEvent.KEY_PRESSED,

@@ -24,7 +24,8 @@ final class SideWindow {
   SideWindow(Worktable table, Stage owner, String title, Region pane, double width, double height) {
     StackPane root = new StackPane(pane);
     DeskLook.wear(root, table);
-    Scene scene = new Scene(root, width, height);
+    double[] room = DeskLook.room(table, width, height);
+    Scene scene = new Scene(root, room[0], room[1]);
     scene.getStylesheets().setAll(owner.getScene().getStylesheets());
     scene.addEventHandler(
         KeyEvent.KEY_PRESSED,

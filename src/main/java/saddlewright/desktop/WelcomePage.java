@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -54,7 +55,6 @@ final class WelcomePage extends ScrollPane {
     VBox page =
         new VBox(22, RecoveryPane.onPage(settings.found(), files::recover), top, demoList());
     page.getStyleClass().add("welcome-page");
-    page.setMaxWidth(1080);
     VBox holder = new VBox(page);
     holder.setAlignment(Pos.TOP_CENTER);
     holder.getStyleClass().add("welcome-desk");
@@ -76,11 +76,11 @@ final class WelcomePage extends ScrollPane {
     Button open = new Button(Words.of("welcome.open"));
     open.setId("welcome-open");
     open.setOnAction(e -> files.choose());
-    HBox buttons = new HBox(10, fresh, open);
+    FlowPane buttons = new FlowPane(10, 8, fresh, open);
     Label heading = new Label(Words.of("welcome.recent"));
     heading.getStyleClass().add("form-heading");
     VBox box = new VBox(14, title, sub, buttons, heading, recent, cautions());
-    box.setMinWidth(380);
+    box.setMinWidth(0);
     HBox.setHgrow(box, Priority.ALWAYS);
     box.setPrefWidth(460);
     return box;

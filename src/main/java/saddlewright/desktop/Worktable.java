@@ -62,6 +62,8 @@ public final class Worktable {
     }
   }
 
+  private static final double LARGE_TEXT = 1.4;
+
   private final ReadOnlyObjectWrapper<Case> current =
       new ReadOnlyObjectWrapper<>(Case.blank(CaseReference.fresh()));
   private final DerivedWhenAsked assessment = new DerivedWhenAsked();
@@ -451,6 +453,11 @@ public final class Worktable {
   /** How large text is, as a multiple of the usual size: 1 to 3. */
   public DoubleProperty textSizeProperty() {
     return textSize;
+  }
+
+  /** Whether text is so large that words which stood side by side take lines of their own. */
+  public boolean isTextLarge() {
+    return textSize.get() >= LARGE_TEXT;
   }
 
   /** Lays another case on the desk, of a patient of whom nothing is known; it counts as saved. */

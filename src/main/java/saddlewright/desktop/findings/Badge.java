@@ -1,5 +1,6 @@
 package saddlewright.desktop.findings;
 
+import javafx.scene.Group;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Circle;
@@ -12,18 +13,32 @@ import saddlewright.rules.Severity;
 public final class Badge extends StackPane {
   private static final double RADIUS = 10;
 
+  /** The size of letter for which it is drawn, pixels, and how far a low one is let down. */
+  private static final double LETTER = 12;
+
+  private static final double LOW = 3;
+
   private Badge(Shape shape, String letter, String style, boolean low) {
     getStyleClass().addAll("sign", style);
     shape.getStyleClass().add("sign-shape");
     Label words = new Label(letter);
     words.getStyleClass().add("sign-letter");
-    if (low) {
-      words.setTranslateY(3);
-    }
-    getChildren().addAll(shape, words);
-    setMinSize(2 * RADIUS + 2, 2 * RADIUS + 2);
-    setPrefSize(2 * RADIUS + 2, 2 * RADIUS + 2);
+    // A shape that is scaled keeps its place; in a group of its own it takes the room it fills.
+    getChildren().addAll(new Group(shape), words);
     setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    grow(shape, words, low);
+    words.fontProperty().addListener(o -> grow(shape, words, low));
+  }
+
+  /** As large as its letter asks. */
+  private void grow(Shape shape, Label words, boolean low) {
+    double share = Math.max(1, Math.round(words.getFont().getSize()) / LETTER);
+    shape.setScaleX(share);
+    shape.setScaleY(share);
+    words.setTranslateY(low ? LOW * share : 0);
+    double side = share * (2 * RADIUS + 2);
+    setMinSize(side, side);
+    setPrefSize(side, side);
   }
 
   /** The sign of a severity, hollow once waived. */

@@ -21,9 +21,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.InWords;
@@ -112,9 +110,7 @@ public final class FindingsPane extends VBox {
     step(-1);
   }
 
-  private HBox heading() {
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+  private FlowPane heading() {
     grouping.setId("findings-grouping");
     grouping.getItems().setAll(Grouping.values());
     grouping.setConverter(new InWords<>(g -> Words.of("grouping." + g.name())));
@@ -134,7 +130,9 @@ public final class FindingsPane extends VBox {
               arrange();
             });
     title.setMinWidth(USE_PREF_SIZE);
-    HBox row = new HBox(6, title, gap, words, grouping);
+    words.setMinWidth(USE_PREF_SIZE);
+    grouping.setMinWidth(USE_PREF_SIZE);
+    FlowPane row = new FlowPane(6, 5, title, words, grouping);
     row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     row.getStyleClass().add("findings-heading");
     return row;

@@ -179,9 +179,7 @@ final class Form extends GridPane {
     TextField field = new TextField(now);
     field.setId(id);
     field.setPrefColumnCount(5);
-    field.setMinWidth(62);
-    field.setMaxWidth(62);
-    field.setPrefWidth(62);
+    field.getStyleClass().add("number-entry");
     Label error = error();
     behind.getStyleClass().add("unit");
     behind.setMinWidth(USE_PREF_SIZE);

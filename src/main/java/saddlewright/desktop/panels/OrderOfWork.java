@@ -58,9 +58,17 @@ public final class OrderOfWork extends VBox {
   private ToggleButton button(Step step, ToggleGroup group) {
     Label number = new Label(Integer.toString(step.ordinal() + 1));
     number.getStyleClass().add("step-number");
-    Label name = new Label(Words.of(step));
+    Label name = new Label();
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
+    Runnable naming =
+        () ->
+            name.setText(
+                table.isTextLarge() && step == Step.BRACING
+                    ? Words.of("order.bracing-short")
+                    : Words.of(step));
+    table.textSizeProperty().addListener(o -> naming.run());
+    naming.run();
     Label state = new Label();
     state.getStyleClass().add("step-state");
     state.setMinWidth(Region.USE_PREF_SIZE);

@@ -34,8 +34,10 @@ public final class StatusStrip extends HBox {
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     getChildren().addAll(upper, lower, gap, findings, notation, zoom, saved);
-    upper.setMinWidth(60);
-    lower.setMinWidth(60);
+    for (Label l : new Label[] {upper, lower}) {
+      l.setMinWidth(60);
+      l.setWrapText(true);
+    }
     for (Label l : new Label[] {findings, notation, zoom, saved}) {
       l.setMinWidth(USE_PREF_SIZE);
     }

@@ -20,6 +20,7 @@ import saddlewright.desktop.tools.ToolChoice;
 
 /** The tools of the step in hand, above the sheet. */
 public final class ToolStrip extends VBox {
+  private final Node view;
   private final Worktable table;
   private final ToolBox tools;
   private final FlowPane row = new FlowPane();
@@ -44,14 +45,26 @@ public final class ToolStrip extends VBox {
     setMinWidth(0);
     HBox.setHgrow(hint, Priority.ALWAYS);
     hint.setMaxWidth(Double.MAX_VALUE);
-    HBox below = new HBox(12, hint, view);
-    below.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(row, below);
+    this.view = view;
+    table.textSizeProperty().addListener(o -> arrange());
+    arrange();
     InvalidationListener rebuild = o -> rebuild();
     table.stepProperty().addListener(rebuild);
     table.shownProperty().addListener(rebuild);
     tools.inHandProperty().addListener((o, old, now) -> hint());
     rebuild();
+  }
+
+  /** Large words stand in a row of their own. */
+  private void arrange() {
+    getChildren().clear();
+    if (table.isTextLarge()) {
+      getChildren().addAll(row, hint, view);
+    } else {
+      HBox below = new HBox(12, hint, view);
+      below.setAlignment(Pos.CENTER_LEFT);
+      getChildren().addAll(row, below);
+    }
   }
 
   private void rebuild() {

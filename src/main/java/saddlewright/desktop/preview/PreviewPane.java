@@ -209,7 +209,6 @@ public final class PreviewPane extends BorderPane {
     box.setVisibleRowCount(Zoom.CHOICES.size());
     box.setConverter(new InWords<>(Zoom::words));
     box.valueProperty().bindBidirectional(stack.zoomProperty());
-    box.setPrefWidth(150);
     box.setAccessibleText(Words.of("pages.zoom"));
     Button smaller = button("pages.smaller");
     Button larger = button("pages.larger");
