@@ -35,6 +35,8 @@ import saddlewright.desktop.safekeeping.FoundWork;
 import saddlewright.desktop.safekeeping.Moment;
 import saddlewright.desktop.safekeeping.PreviousVersion;
 import saddlewright.desktop.safekeeping.RecoveryCopy;
+import saddlewright.desktop.templates.Beginning;
+import saddlewright.desktop.templates.Template;
 import saddlewright.drawing.Background;
 import saddlewright.interchange.FhirBundle;
 import saddlewright.prescription.growth.GrowthStage;
@@ -274,9 +276,12 @@ final class CaseFiles {
     table.stepProperty().set(begin);
   }
 
-  /** A new case, judged by the school that the user prefers; where that fails it is said why. */
   private Case fresh() {
-    Case blank = Case.blank(CaseReference.fresh());
+    return judged(Case.blank(CaseReference.fresh()));
+  }
+
+  /** A new case, judged by the school that the user prefers; where that fails it is said why. */
+  private Case judged(Case blank) {
     try {
       Case judged = table.preferences().schoolProperty().get().judge(blank);
       table.noticeProperty().set(Optional.empty());
@@ -297,6 +302,27 @@ final class CaseFiles {
   /** Lays a copy of a demo case on the desk. */
   void demo(Case c) {
     desks.roomFor(desk).files().lay(c, Step.REVIEW);
+  }
+
+  /** Begins from a template, in the room that there is. */
+  void begin(Case c, Template from, boolean surveyed) {
+    EditorWindow room = desks.roomFor(desk);
+    // One's own templates are judged by the school by which they were made.
+    room.files()
+        .lay(from.isOwn() ? c : room.files().judged(c), surveyed ? Step.REVIEW : Step.SURVEY);
+    room.table()
+        .say(
+            Words.of(
+                surveyed ? "notice.from-template-surveyed" : "notice.from-template", from.name()));
+    desks.bringUp(room);
+  }
+
+  /** Begins another case with charts and designs of this one, in a further window. */
+  void beginLikeThis() {
+    Case c = Beginning.of(table.current());
+    EditorWindow room = desks.open();
+    room.files().lay(c, Step.CHART);
+    room.table().say(Words.of("notice.like-that", c.reference()));
   }
 
   /** Closes the case; the last window goes back to its welcome page, another goes with its case. */

@@ -49,6 +49,8 @@ import saddlewright.desktop.preview.ScreenScale;
 import saddlewright.desktop.roll.SheetWithList;
 import saddlewright.desktop.safekeeping.RecoveryPane;
 import saddlewright.desktop.sheet.SheetPane;
+import saddlewright.desktop.templates.TemplatePage;
+import saddlewright.desktop.templates.Templates;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.desktop.views.SheetOnly;
 import saddlewright.desktop.views.Stages;
@@ -92,6 +94,7 @@ public final class EditorWindow implements Desk {
   private final SurveyWindows survey;
   private Optional<SheetOnly> alone = Optional.empty();
   private Optional<SideWindow> found = Optional.empty();
+  private Optional<TemplateWindow> templates = Optional.empty();
   private final Stage stage;
   private final Panes panes;
 
@@ -596,6 +599,34 @@ public final class EditorWindow implements Desk {
     }
     recent.get().show();
   }
+
+  /** Shows the templates: to begin from one, or to keep the case as one. */
+  void showTemplates(boolean toKeep) {
+    if (templates.isEmpty()) {
+      TemplatePage page =
+          new TemplatePage(
+              new Templates(settings.folder()),
+              table,
+              (c, from, surveyed) -> {
+                templates.ifPresent(w -> w.window().hide());
+                files.begin(c, from, surveyed);
+              });
+      templates =
+          Optional.of(
+              new TemplateWindow(
+                  new SideWindow(table, stage, Words.of("templates.title"), page, 1120, 760),
+                  page));
+    }
+    templates.get().window().show();
+    if (toKeep) {
+      templates.get().page().keep();
+    } else {
+      templates.get().page().choose();
+    }
+  }
+
+  /** The page of templates and the window in which it stands. */
+  private record TemplateWindow(SideWindow window, TemplatePage page) {}
 
   PrescriptionFiles prescriptions() {
     return prescriptions;

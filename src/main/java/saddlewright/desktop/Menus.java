@@ -96,6 +96,8 @@ final class Menus extends MenuBar {
     return menu(
         "menu.file",
         item("file.new", "Shortcut+N", files::create),
+        item("file.new-from-template", "Shortcut+T", () -> desk.showTemplates(false)),
+        disabled(item("file.new-like-this", "", files::beginLikeThis), closed),
         item("file.open", "Shortcut+O", files::choose),
         RecentMenu.of(recent, files::open, desk::showRecent, () -> hidden(recent)),
         new SeparatorMenuItem(),
@@ -106,6 +108,7 @@ final class Menus extends MenuBar {
             Bindings.createBooleanBinding(
                 () -> table.fileProperty().get().isEmpty(), table.fileProperty())),
         item("file.found", "", desk::showFound),
+        disabled(item("file.save-template", "", () -> desk.showTemplates(true)), closed),
         new SeparatorMenuItem(),
         disabled(
             item("file.preview", "Shortcut+P", () -> table.pagesShownProperty().set(true)), closed),
