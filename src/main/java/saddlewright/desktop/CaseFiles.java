@@ -310,10 +310,10 @@ final class CaseFiles {
     // One's own templates are judged by the school by which they were made.
     room.files()
         .lay(from.isOwn() ? c : room.files().judged(c), surveyed ? Step.REVIEW : Step.SURVEY);
-    room.table()
-        .say(
-            Words.of(
-                surveyed ? "notice.from-template-surveyed" : "notice.from-template", from.name()));
+    String said =
+        Words.of(surveyed ? "notice.from-template-surveyed" : "notice.from-template", from.name());
+    Optional<String> before = room.table().noticeProperty().get();
+    room.table().say(before.map(n -> n + "\n" + said).orElse(said));
     desks.bringUp(room);
   }
 
