@@ -253,6 +253,23 @@ final class OnStage implements AutoCloseable {
     on(n, MouseEvent.MOUSE_DRAGGED, dx, dy, fine);
   }
 
+  /** Drags a handle to the middle of a crown, and lets it go. */
+  void pullTo(String id, int fdi) throws Exception {
+    Point to = place(fdi, 0, 0);
+    Node n = handle(id);
+    Point by =
+        run(
+            () -> {
+              javafx.geometry.Bounds b = n.localToScene(n.getBoundsInLocal());
+              javafx.geometry.Point2D from =
+                  window.sheet().sceneToLocal(b.getCenterX(), b.getCenterY());
+              double scale = window.sheet().camera().scaleProperty().get();
+              return new Point((to.x() - from.getX()) / scale, (to.y() - from.getY()) / scale);
+            });
+    pull(id, by.x(), by.y(), false);
+    letGo(id);
+  }
+
   /** Lets go of a handle. */
   void letGo(String id) throws Exception {
     on(handle(id), MouseEvent.MOUSE_RELEASED, 0, 0, false);

@@ -22,6 +22,9 @@ import saddlewright.rules.Situation;
 final class Grips extends Group {
   private static final double STOP_RADIUS = 3;
 
+  /** Handles nearer than this cover each other; less than they are set apart, which is rounded. */
+  private static final double COVERING = Grip.TARGET - 0.5;
+
   private final SheetPane sheet;
   private final Worktable table;
   private final Ghost ghost;
@@ -98,7 +101,7 @@ final class Grips extends Group {
       Point p = at.get();
       for (int i = 0; i < taken.size(); i++) {
         Point t = taken.get(i);
-        if (Math.abs(t.x() - p.x()) < Grip.TARGET && Math.abs(t.y() - p.y()) < Grip.TARGET) {
+        if (Math.abs(t.x() - p.x()) < COVERING && Math.abs(t.y() - p.y()) < COVERING) {
           p = new Point(t.x() + Grip.TARGET, p.y());
           i = -1;
         }
