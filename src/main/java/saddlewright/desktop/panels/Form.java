@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.geometry.HPos;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -270,9 +269,10 @@ final class Form extends GridPane {
     label.setLabelFor(named);
     label.getStyleClass().add("field-name");
     named.setAccessibleText(name);
-    GridPane.setValignment(label, VPos.CENTER);
-    add(label, 0, row);
-    add(value, 1, row++);
+    label.setMinHeight(USE_PREF_SIZE);
+    FormLine line = new FormLine(label, value);
+    GridPane.setHgrow(line, Priority.ALWAYS);
+    wide(line);
   }
 
   private static Label error() {

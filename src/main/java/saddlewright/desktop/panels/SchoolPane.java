@@ -30,6 +30,7 @@ import javafx.stage.FileChooser;
 import saddlewright.casefile.CaseFileException;
 import saddlewright.casefile.json.ProfileStore;
 import saddlewright.desktop.FileQuestion;
+import saddlewright.desktop.FullWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.rules.Profile;
@@ -202,6 +203,7 @@ public final class SchoolPane extends SplitPane {
       TreeTableColumn<SchoolRow, String> column, Function<SchoolRow, String> words) {
     column.setSortable(false);
     column.setReorderable(false);
+    FullWords.in(column);
     column.setCellValueFactory(
         c -> new ReadOnlyStringWrapper(words.apply(c.getValue().getValue())));
   }

@@ -15,6 +15,7 @@ import saddlewright.casefile.order.PreparationMark;
 import saddlewright.casefile.order.Preparations;
 import saddlewright.design.ComponentId;
 import saddlewright.design.Subject;
+import saddlewright.desktop.FullWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.prescription.FormField;
@@ -66,6 +67,7 @@ final class PreparationsBlock extends FieldBlock {
     c.setPrefWidth(width);
     c.setSortable(false);
     c.setReorderable(false);
+    FullWords.in(c);
     c.setCellValueFactory(v -> new ReadOnlyStringWrapper(words.apply(v.getValue())));
     list.getColumns().add(c);
   }
