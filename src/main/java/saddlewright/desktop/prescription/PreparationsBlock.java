@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.order.PreparationMark;
@@ -63,7 +64,10 @@ final class PreparationsBlock extends FieldBlock {
   }
 
   private void column(String title, double width, Function<Entry, String> words) {
-    TableColumn<Entry, String> c = new TableColumn<>(Words.of(title));
+    TableColumn<Entry, String> c = new TableColumn<>();
+    Label head = new Label(Words.of(title));
+    head.setTooltip(new Tooltip(head.getText()));
+    c.setGraphic(head);
     c.setPrefWidth(width);
     c.setSortable(false);
     c.setReorderable(false);

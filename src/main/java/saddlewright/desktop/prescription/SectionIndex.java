@@ -78,6 +78,8 @@ final class SectionIndex extends VBox {
   private Button button(SectionCard card) {
     Label name = new Label(card.section().title());
     name.setMaxWidth(Double.MAX_VALUE);
+    name.setWrapText(true);
+    name.setMinHeight(USE_PREF_SIZE);
     HBox.setHgrow(name, Priority.ALWAYS);
     Label state = new Label();
     state.getStyleClass().add("section-sign");

@@ -65,8 +65,6 @@ final class StageRow extends VBox {
     name.setPrefWidth(170);
     HBox.setHgrow(name, Priority.ALWAYS);
     state.getStyleClass().add("stage-state");
-    state.setMinWidth(javafx.scene.layout.Region.USE_PREF_SIZE);
-    state.setPrefWidth(54);
     days =
         new RowText(
                 id + "-days",
