@@ -38,7 +38,8 @@ public record RulePage(String text, List<Section> sections) {
     }
   }
 
-  static RulePage parse(String text) {
+  /** A page from its Markdown. */
+  public static RulePage parse(String text) {
     List<Section> out = new ArrayList<>();
     // What stands before the first heading is the claim itself, which the rule knows.
     String[] parts = text.replace("\r", "").split("(?m)^## ");
@@ -46,7 +47,7 @@ public record RulePage(String text, List<Section> sections) {
       String[] blocks = parts[i].strip().split("\n", 2);
       List<String> paragraphs = new ArrayList<>();
       for (String p : (blocks.length < 2 ? "" : blocks[1]).split("\n\\s*\n")) {
-        String plain = p.strip().replaceAll("\n(?!- )", " ").replaceAll("\\*\\*|`", "");
+        String plain = p.strip().replaceAll("\n(?!- )", " ").replaceAll("\\*+|`", "");
         if (!plain.isEmpty()) {
           paragraphs.add(plain);
         }

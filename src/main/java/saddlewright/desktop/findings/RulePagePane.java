@@ -2,7 +2,6 @@ package saddlewright.desktop.findings;
 
 import java.util.Optional;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -12,7 +11,6 @@ import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.rules.Rule;
 import saddlewright.rules.RuleBook;
-import saddlewright.rules.RulePage;
 
 /** The page of one rule, in the place of the findings until it is left. */
 final class RulePagePane extends VBox {
@@ -25,7 +23,6 @@ final class RulePagePane extends VBox {
     this.table = table;
     setId("rule-page");
     getStyleClass().add("rule-page");
-    text.getStyleClass().add("rule-text");
     back.setId("rule-page-back");
     back.setOnAction(e -> leave());
     scroll.setFitToWidth(true);
@@ -55,25 +52,8 @@ final class RulePagePane extends VBox {
     if (rule.isEmpty()) {
       return;
     }
-    Rule r = rule.get();
-    text.getChildren().clear();
-    add(r.claim(), "panel-title");
-    add(Words.of("page.weight", Words.of("severity." + r.severity().code()), r.id()), "form-words");
-    for (RulePage.Section s : RulePage.of(r).sections()) {
-      add(s.title(), "form-heading");
-      s.paragraphs().forEach(p -> add(p, "page-words"));
-    }
-    add(Words.of("page.source"), "form-heading");
-    add(
-        Words.of("finding.source-only", r.source().citation(), r.source().evidence().words()),
-        "page-words");
+    text.getChildren().setAll(new RuleText(rule.get()));
     scroll.setVvalue(0);
     back.requestFocus();
-  }
-
-  private void add(String words, String style) {
-    Label l = ReportCard.words(words);
-    l.getStyleClass().add(style);
-    text.getChildren().add(l);
   }
 }
