@@ -86,6 +86,7 @@ public final class EditorWindow implements Desk {
   private final SplitPane right = new SplitPane();
   private final BorderPane root = new BorderPane();
   private final Menus menus;
+  private final HelpWindows help;
   private Optional<ActionFinder> finder = Optional.empty();
   private Optional<SideWindow> shortcuts = Optional.empty();
   private Optional<SideWindow> history = Optional.empty();
@@ -133,6 +134,7 @@ public final class EditorWindow implements Desk {
     this.files = new CaseFiles(table, settings, this, desks);
     this.prescriptions = new PrescriptionFiles(table, files);
     this.survey = new SurveyWindows(table, stage);
+    this.help = new HelpWindows(table, stage);
     DeskLook.wear(root, table);
     menus =
         new Menus(
@@ -145,11 +147,11 @@ public final class EditorWindow implements Desk {
             this,
             this::step,
             gaps,
-            new HelpPages(stage),
+            help,
             beside());
     root.setTop(menus);
-    WelcomePage welcome = new WelcomePage(files, settings);
-    welcome.visibleProperty().bind(table.openProperty().not());
+    WelcomePage welcome = new WelcomePage(files, settings, table);
+    welcome.visibleProperty().bind(table.openProperty().not().or(table.welcomeShownProperty()));
     StackPane middle = new StackPane(welcome);
     table.openProperty().addListener(o -> putWorkInto(middle));
     VBox body = new VBox(new NoticeBar(table), middle);
@@ -247,7 +249,7 @@ public final class EditorWindow implements Desk {
   private void putWorkInto(StackPane middle) {
     if (middle.getChildren().size() == 1) {
       BorderPane work = work();
-      work.visibleProperty().bind(table.openProperty());
+      work.visibleProperty().bind(table.openProperty().and(table.welcomeShownProperty().not()));
       middle.getChildren().add(0, work);
     }
   }
@@ -455,6 +457,11 @@ public final class EditorWindow implements Desk {
                   .onHidden(pane::closed));
     }
     preferences.get().show();
+  }
+
+  /** The windows of the Help menu. */
+  HelpWindows help() {
+    return help;
   }
 
   /** The window of the preferences, once it has been opened. */

@@ -72,7 +72,7 @@ final class Menus extends MenuBar {
       EditorWindow desk,
       Consumer<Boolean> stepThroughFindings,
       GapTrail gaps,
-      HelpPages help,
+      HelpWindows help,
       Beside beside) {
     this.table = table;
     this.files = files;
@@ -374,12 +374,17 @@ final class Menus extends MenuBar {
                 alone)));
   }
 
-  private Menu help(HelpPages help, Beside beside) {
+  private Menu help(HelpWindows help, Beside beside) {
     return menu(
         "menu.help",
-        item("help.cautions", "", help::cautions),
+        item("help.step", "F1", help::step),
+        item("help.glossary", "Shortcut+Shift+G", help::glossary),
+        new SeparatorMenuItem(),
         item("help.find", "Shortcut+K", beside::findAction),
         item("help.shortcuts", "Shortcut+Slash", beside::shortcuts),
+        new SeparatorMenuItem(),
+        item("help.welcome", "", help::welcome),
+        item("help.cautions", "", help::cautions),
         item("help.about", "", help::about));
   }
 

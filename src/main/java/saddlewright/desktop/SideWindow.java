@@ -19,9 +19,11 @@ final class SideWindow {
   private static final KeyCombination CLOSE = KeyCombination.valueOf("Shortcut+W");
 
   private final Stage stage = new Stage();
+  private final Region pane;
 
   /** A window that has not been shown yet. */
   SideWindow(Worktable table, Stage owner, String title, Region pane, double width, double height) {
+    this.pane = pane;
     StackPane root = new StackPane(pane);
     DeskLook.wear(root, table);
     double[] room = DeskLook.room(table, width, height);
@@ -49,6 +51,11 @@ final class SideWindow {
   SideWindow onHidden(Runnable action) {
     stage.setOnHidden(e -> action.run());
     return this;
+  }
+
+  /** What it shows. */
+  Region pane() {
+    return pane;
   }
 
   Stage stage() {

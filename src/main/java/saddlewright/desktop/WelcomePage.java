@@ -1,8 +1,9 @@
 package saddlewright.desktop;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
 import javafx.collections.WeakListChangeListener;
@@ -12,12 +13,14 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
+import javafx.scene.image.ImageView;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import saddlewright.archform.ArchForm;
 import saddlewright.casefile.Case;
@@ -26,34 +29,56 @@ import saddlewright.classification.Classification;
 import saddlewright.dentition.Arch;
 import saddlewright.desktop.desks.RecentFiles;
 import saddlewright.desktop.safekeeping.RecoveryPane;
-import saddlewright.desktop.sheet.Picture;
+import saddlewright.desktop.welcome.Illustrations;
+import saddlewright.desktop.welcome.OrderPicture;
+import saddlewright.drawing.Ink;
+import saddlewright.drawing.Palette;
 import saddlewright.layout.Layout;
 
-/** What is seen when no case is open: a drawing, ways to begin, the demo cases, the cautions. */
+/**
+ * What is seen when no case is open, or asked for in the Help menu: what this is, ways to begin,
+ * the cautions, the order of work in pictures, and the demo cases.
+ */
 final class WelcomePage extends ScrollPane {
   /** Width of the picture in pixels. */
   private static final double PICTURE = 460;
+
+  /** The same of a demo case. */
+  private static final double THUMBNAIL = 96;
 
   private final CaseFiles files;
   private final RecentFiles remembered;
   private final VBox recent = new VBox(2);
   private final ListChangeListener<Path> following = c -> recentFiles();
-  private final VBox picture = new VBox();
+  private final Worktable table;
+  private final StackPane picture = new StackPane();
+  private final ImageView pictured = new ImageView();
+  private final OrderPicture order = new OrderPicture();
+  private final Illustrations illustrations = new Illustrations();
+  private final Map<Case, ImageView> thumbnails = new LinkedHashMap<>();
   private final GridPane demos = new GridPane();
 
-  WelcomePage(CaseFiles files, Settings settings) {
+  WelcomePage(CaseFiles files, Settings settings, Worktable table) {
+    this.table = table;
     this.files = files;
     this.remembered = settings.recent();
     setId("welcome");
     getStyleClass().add("welcome");
     setFitToWidth(true);
     picture.getStyleClass().add("welcome-picture");
-    picture.setMinSize(PICTURE + 2, PICTURE * 0.9);
+    picture.setMinSize(PICTURE + 22, PICTURE * 0.9);
+    picture.setMaxHeight(Region.USE_PREF_SIZE);
+    picture.getChildren().add(pictured);
     HBox.setHgrow(picture, Priority.NEVER);
     HBox top = new HBox(36, left(), picture);
     top.setAlignment(Pos.TOP_LEFT);
     VBox page =
-        new VBox(22, RecoveryPane.onPage(settings.found(), files::recover), top, demoList());
+        new VBox(
+            22,
+            RecoveryPane.onPage(settings.found(), files::recover),
+            top,
+            orderOfWork(),
+            demoList());
     page.getStyleClass().add("welcome-page");
     VBox holder = new VBox(page);
     holder.setAlignment(Pos.TOP_CENTER);
@@ -61,6 +86,14 @@ final class WelcomePage extends ScrollPane {
     setContent(holder);
     remembered.shown().addListener(new WeakListChangeListener<>(following));
     recentFiles();
+    table.darkDeskProperty().addListener(o -> draw());
+    table.inksProperty().addListener(o -> draw());
+  }
+
+  private VBox orderOfWork() {
+    Label heading = new Label(Words.of("order.title"));
+    heading.getStyleClass().add("form-heading");
+    return new VBox(8, heading, order, words(Words.of("welcome.after")));
   }
 
   private VBox left() {
@@ -76,7 +109,12 @@ final class WelcomePage extends ScrollPane {
     Button open = new Button(Words.of("welcome.open"));
     open.setId("welcome-open");
     open.setOnAction(e -> files.choose());
-    FlowPane buttons = new FlowPane(10, 8, fresh, open);
+    Button back = new Button(Words.of("welcome.back"));
+    back.setId("welcome-back");
+    back.setOnAction(e -> table.welcomeShownProperty().set(false));
+    back.visibleProperty().bind(table.openProperty());
+    back.managedProperty().bind(back.visibleProperty());
+    FlowPane buttons = new FlowPane(10, 8, fresh, open, back);
     Label heading = new Label(Words.of("welcome.recent"));
     heading.getStyleClass().add("form-heading");
     VBox box = new VBox(14, title, sub, buttons, heading, recent, cautions());
@@ -86,28 +124,50 @@ final class WelcomePage extends ScrollPane {
     return box;
   }
 
-  /** Reads the demo cases and draws the first, away from the thread that paints the window. */
+  /** Reads the demo cases, away from the thread that paints the window, and has them drawn. */
   void fill() {
     Thread reader =
         new Thread(
             () -> {
               List<Case> cases = DemoCases.all();
-              Optional<Layout> first =
-                  cases.stream()
-                      .findFirst()
-                      .map(c -> Layout.of(ArchForm.of(c.lowerChart()), c.lowerDesign()));
-              Platform.runLater(() -> show(cases, first));
+              Platform.runLater(() -> show(cases));
             },
             "demo cases");
     reader.setDaemon(true);
     reader.start();
   }
 
-  private void show(List<Case> cases, Optional<Layout> first) {
-    first.ifPresent(l -> picture.getChildren().setAll(Picture.of(l, PICTURE)));
+  private void show(List<Case> cases) {
     for (int n = 0; n < cases.size(); n++) {
       demos.add(card(cases.get(n)), n % 2, n / 2);
     }
+    draw();
+  }
+
+  /** Has all pictures drawn in the colours of the desk. */
+  private void draw() {
+    illustrations.begin();
+    Palette palette = table.inksProperty().get().on(table.darkDeskProperty().get());
+    picture.setStyle("-fx-background-color: " + palette.hex(Ink.PAPER));
+    List<Case> cases = List.copyOf(thumbnails.keySet());
+    cases.stream()
+        .findFirst()
+        .ifPresent(
+            c -> {
+              illustrations.show(() -> layout(c, Arch.LOWER), PICTURE, palette, pictured);
+              order.draw(c, palette, illustrations);
+            });
+    thumbnails.forEach(
+        (c, view) -> illustrations.show(() -> layout(c, designed(c)), THUMBNAIL, palette, view));
+  }
+
+  private static Layout layout(Case c, Arch arch) {
+    return Layout.of(ArchForm.of(c.chart(arch)), c.design(arch));
+  }
+
+  /** The arch that a demo case is about; the upper one where it is about both. */
+  private static Arch designed(Case c) {
+    return c.upperDesign().components().isEmpty() ? Arch.LOWER : Arch.UPPER;
   }
 
   private void recentFiles() {
@@ -153,10 +213,20 @@ final class WelcomePage extends ScrollPane {
     title.getStyleClass().add("demo-title");
     Label classes = new Label(c.reference() + " · " + classes(c));
     classes.getStyleClass().add("demo-class");
+    title.setWrapText(true);
+    classes.setWrapText(true);
     VBox box = new VBox(3, title, classes);
     box.setFillWidth(true);
+    HBox.setHgrow(box, Priority.ALWAYS);
+    ImageView view = new ImageView();
+    thumbnails.put(c, view);
+    StackPane frame = new StackPane(view);
+    frame.getStyleClass().add("order-frame");
+    frame.setMinSize(THUMBNAIL + 2, THUMBNAIL * 0.92);
+    HBox row = new HBox(12, frame, box);
+    row.setAlignment(Pos.CENTER_LEFT);
     Button b = new Button();
-    b.setGraphic(box);
+    b.setGraphic(row);
     b.getStyleClass().add("demo");
     b.setMaxWidth(Double.MAX_VALUE);
     b.setContentDisplay(javafx.scene.control.ContentDisplay.GRAPHIC_ONLY);

@@ -97,6 +97,7 @@ public final class Worktable {
   private final BooleanProperty numbers = new SimpleBooleanProperty(false);
   private final BooleanProperty markers = new SimpleBooleanProperty(true);
   private final BooleanProperty schoolShown = new SimpleBooleanProperty(false);
+  private final BooleanProperty welcomeShown = new SimpleBooleanProperty(false);
   private final BooleanProperty pagesShown = new SimpleBooleanProperty(false);
   private final BooleanProperty cardShown = new SimpleBooleanProperty(false);
   private final BooleanProperty quickEntryShown = new SimpleBooleanProperty(false);
@@ -411,6 +412,11 @@ public final class Worktable {
     return paper;
   }
 
+  /** Whether the welcome page is being looked at although a case is open. */
+  public BooleanProperty welcomeShownProperty() {
+    return welcomeShown;
+  }
+
   /** Whether the pages of the prescription are being looked at. */
   public BooleanProperty pagesShownProperty() {
     return pagesShown;
@@ -486,6 +492,7 @@ public final class Worktable {
     preview.set(Optional.empty());
     stage.set(Optional.empty());
     refresh();
+    welcomeShown.set(false);
     laid.set(laid.get() + 1);
   }
 

@@ -71,7 +71,10 @@ public final class HelpPane extends BorderPane {
     home();
   }
 
-  /** Another step or subject is worked at: its help takes the place of what was read, unless that is being looked for. */
+  /**
+   * Another step or subject is worked at: its help takes the place of what was read, unless that is
+   * being looked for.
+   */
   private void follow() {
     asked = Optional.empty();
     if (search.getText().isBlank() && page.isEmpty()) {
@@ -103,7 +106,7 @@ public final class HelpPane extends BorderPane {
 
   private void step(Step step) {
     StepHelp help = StepHelp.of(step);
-    add(Words.of("help.step", step.ordinal() + 1, Words.of(step)), "panel-title");
+    add(Words.of("help.step-n", step.ordinal() + 1, Words.of(step)), "panel-title");
     List<Component> selected =
         table.selected().flatMap(table::component).map(List::of).orElse(List.of());
     selected.forEach(this::component);
@@ -160,7 +163,7 @@ public final class HelpPane extends BorderPane {
     List<Region> steps = new ArrayList<>();
     for (Step s : Step.values()) {
       if (StepHelp.of(s).matches(words) || matches(Words.of(s), words)) {
-        steps.add(link(Words.of("help.step", s.ordinal() + 1, Words.of(s)), () -> go(s)));
+        steps.add(link(Words.of("help.step-n", s.ordinal() + 1, Words.of(s)), () -> go(s)));
       }
     }
     section("help.found-steps", steps);

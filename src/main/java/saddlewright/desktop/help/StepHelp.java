@@ -37,9 +37,7 @@ public record StepHelp(Step step, List<RulePage.Section> sections, List<Rule> ru
       return new StepHelp(
           step,
           RulePage.parse(text).sections(),
-          RuleBook.rules().stream()
-              .filter(r -> StepOfRule.of(Optional.of(r)) == step)
-              .toList());
+          RuleBook.rules().stream().filter(r -> StepOfRule.of(Optional.of(r)) == step).toList());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -11,8 +11,10 @@ final class TermCard extends VBox {
 
   TermCard(Term term) {
     getStyleClass().add("term");
-    FlowPane names = new FlowPane(18, 2, name("glossary.uk", term.uk()), name("glossary.us", term.us()));
-    getChildren().addAll(names, words(term.meaning(), "page-words"), words(term.source(), "term-source"));
+    FlowPane names =
+        new FlowPane(18, 2, name("glossary.uk", term.uk()), name("glossary.us", term.us()));
+    getChildren()
+        .addAll(names, words(term.meaning(), "page-words"), words(term.source(), "term-source"));
     setAccessibleRole(AccessibleRole.TEXT);
     setAccessibleText(term.both() + ": " + term.meaning());
   }

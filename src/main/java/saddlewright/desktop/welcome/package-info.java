@@ -1,0 +1,2 @@
+/** The pictures of the page that is shown first. */
+package saddlewright.desktop.welcome;
