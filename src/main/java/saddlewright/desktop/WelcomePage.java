@@ -222,13 +222,14 @@ final class WelcomePage extends ScrollPane {
     thumbnails.put(c, view);
     StackPane frame = new StackPane(view);
     frame.getStyleClass().add("order-frame");
-    frame.setMinSize(THUMBNAIL + 2, THUMBNAIL * 0.92);
+    frame.setMinSize(THUMBNAIL + 2, THUMBNAIL * 0.94);
+    frame.setMaxSize(THUMBNAIL + 2, THUMBNAIL * 0.94);
     HBox row = new HBox(12, frame, box);
     row.setAlignment(Pos.CENTER_LEFT);
     Button b = new Button();
     b.setGraphic(row);
     b.getStyleClass().add("demo");
-    b.setMaxWidth(Double.MAX_VALUE);
+    b.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     b.setContentDisplay(javafx.scene.control.ContentDisplay.GRAPHIC_ONLY);
     box.setMinWidth(0);
     b.setAccessibleText(c.title());

@@ -11,10 +11,17 @@ final class TermCard extends VBox {
 
   TermCard(Term term) {
     getStyleClass().add("term");
-    FlowPane names =
-        new FlowPane(18, 2, name("glossary.uk", term.uk()), name("glossary.us", term.us()));
+    FlowPane names = new FlowPane(18, 2);
+    if (term.uk().equalsIgnoreCase(term.us())) {
+      names.getChildren().add(name("glossary.same", term.uk()));
+    } else {
+      names.getChildren().addAll(name("glossary.uk", term.uk()), name("glossary.us", term.us()));
+    }
     getChildren()
-        .addAll(names, words(term.meaning(), "page-words"), words(term.source(), "term-source"));
+        .addAll(
+            names,
+            words(term.meaning(), "page-words"),
+            words(Words.capital(term.source()), "term-source"));
     setAccessibleRole(AccessibleRole.TEXT);
     setAccessibleText(term.both() + ": " + term.meaning());
   }

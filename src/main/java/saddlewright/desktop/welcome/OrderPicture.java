@@ -51,7 +51,7 @@ public final class OrderPicture extends FlowPane {
     super(14, 12);
     setId("order-picture");
     add(Step.SURVEY, Words.of("welcome.chart-and-survey"));
-    STEPS.forEach(s -> add(s, Words.of(s)));
+    STEPS.forEach(s -> add(s, Words.of("welcome.step", s.ordinal() + 1, Words.of(s))));
   }
 
   private void add(Step step, String name) {
@@ -59,8 +59,9 @@ public final class OrderPicture extends FlowPane {
     views.put(step, view);
     StackPane frame = new StackPane(view);
     frame.getStyleClass().add("order-frame");
-    frame.setMinSize(WIDTH + 2, WIDTH * 0.92);
-    Label words = new Label((step.ordinal() + 1) + ". " + name);
+    frame.setMinSize(WIDTH + 2, WIDTH * 0.94);
+    frame.setMaxSize(WIDTH + 2, WIDTH * 0.94);
+    Label words = new Label(name);
     words.setWrapText(true);
     words.setMinHeight(Region.USE_PREF_SIZE);
     words.setMaxWidth(WIDTH + 2);
