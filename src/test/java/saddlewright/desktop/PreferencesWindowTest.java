@@ -199,6 +199,7 @@ class PreferencesWindowTest {
 
     OnStage.run(
         () -> {
+          desk.table().close();
           preferences.schoolProperty().set(NewCaseSchool.of(broken));
           desk.window.files().create();
           return null;
