@@ -150,7 +150,7 @@ public final class EditorWindow implements Desk {
             help,
             beside());
     root.setTop(menus);
-    WelcomePage welcome = new WelcomePage(files, settings, table);
+    WelcomePage welcome = new WelcomePage(files, settings, table, () -> showTemplates(false));
     welcome.visibleProperty().bind(table.openProperty().not().or(table.welcomeShownProperty()));
     StackPane middle = new StackPane(welcome);
     table.openProperty().addListener(o -> putWorkInto(middle));

@@ -51,6 +51,7 @@ final class WelcomePage extends ScrollPane {
   private final VBox recent = new VBox(2);
   private final ListChangeListener<Path> following = c -> recentFiles();
   private final Worktable table;
+  private final Runnable templates;
   private final StackPane picture = new StackPane();
   private final ImageView pictured = new ImageView();
   private final OrderPicture order = new OrderPicture();
@@ -58,8 +59,12 @@ final class WelcomePage extends ScrollPane {
   private final Map<Case, ImageView> thumbnails = new LinkedHashMap<>();
   private final GridPane demos = new GridPane();
 
-  WelcomePage(CaseFiles files, Settings settings, Worktable table) {
+  /**
+   * @param templates begins from a template
+   */
+  WelcomePage(CaseFiles files, Settings settings, Worktable table, Runnable templates) {
     this.table = table;
+    this.templates = templates;
     this.files = files;
     this.remembered = settings.recent();
     setId("welcome");
@@ -109,12 +114,15 @@ final class WelcomePage extends ScrollPane {
     Button open = new Button(Words.of("welcome.open"));
     open.setId("welcome-open");
     open.setOnAction(e -> files.choose());
+    Button template = new Button(Words.of("welcome.template"));
+    template.setId("welcome-template");
+    template.setOnAction(e -> templates.run());
     Button back = new Button(Words.of("welcome.back"));
     back.setId("welcome-back");
     back.setOnAction(e -> table.welcomeShownProperty().set(false));
     back.visibleProperty().bind(table.openProperty());
     back.managedProperty().bind(back.visibleProperty());
-    FlowPane buttons = new FlowPane(10, 8, fresh, open, back);
+    FlowPane buttons = new FlowPane(10, 8, fresh, template, open, back);
     Label heading = new Label(Words.of("welcome.recent"));
     heading.getStyleClass().add("form-heading");
     VBox box = new VBox(14, title, sub, buttons, heading, recent, cautions());
