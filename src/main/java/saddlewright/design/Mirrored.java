@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Side;
-import saddlewright.dentition.Tooth;
+import saddlewright.design.transfer.Bearing;
 
 /**
  * Components with their like on the other side of the arch.
@@ -28,7 +27,7 @@ public record Mirrored(List<Component> placed, List<Component> left) {
     List<Component> left = new ArrayList<>();
     for (Component c : parts) {
       Component like = c.mirrored(c.id());
-      if (isWhole(c) || !bears(chart, like)) {
+      if (isWhole(c) || !Bearing.faults(chart, like).isEmpty()) {
         left.add(c);
       } else {
         unit.plus(like);
@@ -87,16 +86,5 @@ public record Mirrored(List<Component> placed, List<Component> left) {
         || c instanceof PostDam
         || c instanceof Relief
         || c instanceof UnknownComponent;
-  }
-
-  private static boolean bears(ArchChart chart, Component like) {
-    boolean overRidge =
-        like instanceof Saddle
-            || like instanceof RetentionMesh
-            || like instanceof FinishLine
-            || like instanceof TissueStop
-            || like instanceof Backing;
-    Predicate<Tooth> will = overRidge ? chart::isLost : chart::stands;
-    return like.teeth().stream().allMatch(will);
   }
 }

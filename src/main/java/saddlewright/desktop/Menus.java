@@ -21,6 +21,7 @@ import saddlewright.dentition.Notation;
 import saddlewright.dentition.Side;
 import saddlewright.design.ArchDesign;
 import saddlewright.desktop.actions.MoreKeys;
+import saddlewright.desktop.copying.DesignCopies;
 import saddlewright.desktop.desks.OpenDesks;
 import saddlewright.desktop.desks.RecentFiles;
 import saddlewright.desktop.desks.RecentMenu;
@@ -60,6 +61,7 @@ final class Menus extends MenuBar {
   private final PrescriptionFiles prescriptions;
   private final SheetPane sheet;
   private final Copies copies;
+  private final DesignCopies designs;
   private final Stages stages;
 
   Menus(
@@ -79,6 +81,7 @@ final class Menus extends MenuBar {
     this.prescriptions = prescriptions;
     this.sheet = sheet;
     this.copies = new Copies(table);
+    this.designs = new DesignCopies(table, sheet, files::openAll);
     this.stages = new Stages(table);
     getMenus()
         .addAll(
@@ -177,6 +180,11 @@ final class Menus extends MenuBar {
         disabled(unit, nothing),
         disabled(item("menu.mirror-right", "", () -> selection.mirrorSide(Side.RIGHT)), closed),
         disabled(item("menu.mirror-left", "", () -> selection.mirrorSide(Side.LEFT)), closed),
+        new SeparatorMenuItem(),
+        disabled(item("edit.copy", "Shortcut+C", designs::copyParts), nothing),
+        item("edit.paste", "Shortcut+V", designs::paste),
+        disabled(item("edit.copy-design", "Shortcut+Alt+C", designs::copyDesign), closed),
+        disabled(item("edit.paste-a-design", "Shortcut+Alt+V", designs::pasteDesign), closed),
         new SeparatorMenuItem(),
         disabled(item("edit.copy-drawing", "Shortcut+Shift+C", copies::drawing), closed),
         disabled(item("edit.copy-schedule", "Shortcut+Shift+T", copies::schedule), closed),
