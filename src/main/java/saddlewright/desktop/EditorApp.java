@@ -2,8 +2,11 @@ package saddlewright.desktop;
 
 import java.nio.file.Path;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
+import saddlewright.desktop.preferences.Preferences;
 import saddlewright.desktop.safekeeping.StateFolder;
+import saddlewright.desktop.views.SystemLook;
 
 /** The editor as JavaFX starts it. */
 public final class EditorApp extends Application {
@@ -32,6 +35,11 @@ public final class EditorApp extends Application {
             stage,
             Remembered.folder(os, System.getenv(), home),
             StateFolder.of(os, System.getenv(), home));
+    Preferences preferences = window.table().preferences();
+    SystemLook.ask(
+        os,
+        System.getenv(),
+        dark -> Platform.runLater(() -> preferences.systemDarkProperty().set(dark)));
     Runtime.getRuntime().addShutdownHook(new Thread(window::flush, "last safekeeping"));
     if (getParameters() != null) {
       window.open(getParameters().getRaw().stream().map(Path::of).toList());

@@ -11,6 +11,7 @@ import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Orientation;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -68,6 +69,11 @@ public final class EditorWindow implements Desk {
   private static final double LEAST_BESIDE = 280;
 
   private static final double LEAST_MIDDLE = 320;
+
+  /** Least height of the two panels, pixels at the usual size of text, where text is larger. */
+  private static final double LEAST_PANELS = 400;
+
+  private static final double MOST_BEFORE_SCROLLING = 1.4;
 
   /** The largest share of the window that a least width may claim. */
   private static final double MOST_BESIDE = 0.47;
@@ -304,7 +310,18 @@ public final class EditorWindow implements Desk {
     right.visibleProperty().bind(prescribing.not());
     CompletenessPane missing = new CompletenessPane(table, gaps);
     missing.visibleProperty().bind(prescribing);
-    StackPane beside = new StackPane(right, missing);
+    // Where large words leave too little room for both panels, they scroll together.
+    ScrollPane panels = new ScrollPane(right);
+    panels.setFitToWidth(true);
+    panels.setFitToHeight(true);
+    panels.visibleProperty().bind(prescribing.not());
+    right
+        .minHeightProperty()
+        .bind(
+            Bindings.when(table.textSizeProperty().greaterThan(MOST_BEFORE_SCROLLING))
+                .then(table.textSizeProperty().multiply(LEAST_PANELS))
+                .otherwise(0));
+    StackPane beside = new StackPane(panels, missing);
     SplitPane across = new SplitPane(middle, beside);
     across.setDividerPositions(0.68);
     SplitPane.setResizableWithParent(beside, false);
@@ -332,7 +349,11 @@ public final class EditorWindow implements Desk {
                     }));
     BorderPane work = new BorderPane(across);
     OrderOfWork order = new OrderOfWork(table);
-    work.setLeft(order);
+    ScrollPane steps = new ScrollPane(order);
+    steps.setFitToWidth(true);
+    steps.setFitToHeight(true);
+    steps.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    work.setLeft(steps);
     StatusStrip status = new StatusStrip(table, sheet.camera());
     work.setBottom(status);
     // The list takes its part where it stands, as soon as it is shown.

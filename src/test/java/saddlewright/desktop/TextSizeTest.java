@@ -114,4 +114,24 @@ class TextSizeTest {
     }
     size(1);
   }
+
+  @Test
+  void what_stays_with_fdi_numbers_says_so() throws Exception {
+    for (saddlewright.dentition.Notation n : saddlewright.dentition.Notation.values()) {
+      List<Boolean> said =
+          OnStage.run(
+              () -> {
+                w.table().notationProperty().set(n);
+                return w.window.sheet().getScene().getRoot().lookupAll(".fdi-note").stream()
+                    .map(Node::isVisible)
+                    .toList();
+              });
+      assertThat(said).hasSize(2).containsOnly(n != saddlewright.dentition.Notation.FDI);
+    }
+    OnStage.run(
+        () -> {
+          w.table().notationProperty().set(saddlewright.dentition.Notation.FDI);
+          return null;
+        });
+  }
 }

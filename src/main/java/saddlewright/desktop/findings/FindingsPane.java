@@ -27,6 +27,7 @@ import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.views.FdiNote;
 import saddlewright.rules.OpenQuestion;
 import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
@@ -66,7 +67,7 @@ public final class FindingsPane extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox.setVgrow(work, Priority.ALWAYS);
     VBox.setVgrow(page, Priority.ALWAYS);
-    work.getChildren().addAll(heading(), chips(), count, scroll);
+    work.getChildren().addAll(heading(), chips(), count, new FdiNote(table), scroll);
     work.visibleProperty().bind(page.visibleProperty().not());
     work.managedProperty().bind(work.visibleProperty());
     getChildren().addAll(work, page);

@@ -1,11 +1,14 @@
 package saddlewright.desktop.panels;
 
 import javafx.beans.InvalidationListener;
+import javafx.geometry.Pos;
 import javafx.scene.Cursor;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import saddlewright.dentition.Arch;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
@@ -17,7 +20,9 @@ import saddlewright.rules.Report;
 import saddlewright.rules.Severity;
 
 /** Class of each arch in words, findings by severity, notation, zoom and whether all is saved. */
-public final class StatusStrip extends HBox {
+public final class StatusStrip extends StackPane {
+  private static final double BETWEEN = 18;
+
   private final Worktable table;
   private final Camera camera;
   private final Label upper = label("status-upper");
@@ -31,12 +36,10 @@ public final class StatusStrip extends HBox {
     this.table = table;
     this.camera = camera;
     getStyleClass().add("status-strip");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    getChildren().addAll(upper, lower, gap, findings, notation, zoom, saved);
+    table.textSizeProperty().addListener(o -> arrange());
+    arrange();
     for (Label l : new Label[] {upper, lower}) {
       l.setMinWidth(60);
-      l.setWrapText(true);
     }
     for (Label l : new Label[] {findings, notation, zoom, saved}) {
       l.setMinWidth(USE_PREF_SIZE);
@@ -71,6 +74,20 @@ public final class StatusStrip extends HBox {
                 report.questions().size()));
     notation.setText(Words.of(table.notationProperty().get()));
     saved.setText(saved());
+  }
+
+  /** In one line; large words in as many as they need. */
+  private void arrange() {
+    if (table.isTextLarge()) {
+      FlowPane lines = new FlowPane(BETWEEN, 2, upper, lower, findings, notation, zoom, saved);
+      getChildren().setAll(lines);
+      return;
+    }
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox line = new HBox(BETWEEN, upper, lower, gap, findings, notation, zoom, saved);
+    line.setAlignment(Pos.CENTER_LEFT);
+    getChildren().setAll(line);
   }
 
   private void zoomed() {

@@ -27,6 +27,7 @@ import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
+import saddlewright.desktop.views.FdiNote;
 
 /** Everything about what is selected; about the case when nothing is. */
 public final class SubjectPane extends VBox {
@@ -47,7 +48,7 @@ public final class SubjectPane extends VBox {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(title, scroll);
+    getChildren().addAll(title, new FdiNote(table), scroll);
     // Building fields costs more than drawing: the sheet is to change before they do.
     InvalidationListener later =
         o -> {

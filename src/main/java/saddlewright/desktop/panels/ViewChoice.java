@@ -7,19 +7,22 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.sheet.SheetPane;
 
 /** Which arches are seen, and how large. */
-public final class ViewChoice extends HBox {
+public final class ViewChoice extends FlowPane {
   private static final double ZOOM = 1.25;
 
   public ViewChoice(Worktable table, SheetPane sheet) {
-    super(5);
+    super(5, 5);
     setAlignment(Pos.CENTER_RIGHT);
-    setMinWidth(USE_PREF_SIZE);
+    setPrefWrapLength(Double.MAX_VALUE);
+    Runnable room = () -> setMinWidth(table.isTextLarge() ? 0 : USE_PREF_SIZE);
+    table.textSizeProperty().addListener(o -> room.run());
+    room.run();
     ToggleGroup group = new ToggleGroup();
     Map<Worktable.Shown, ToggleButton> buttons = new EnumMap<>(Worktable.Shown.class);
     for (Worktable.Shown shown : Worktable.Shown.values()) {
