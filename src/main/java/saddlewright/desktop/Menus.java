@@ -350,6 +350,8 @@ final class Menus extends MenuBar {
             item("sheet.tooth-card", "Shortcut+D", () -> table.cardShownProperty().set(true)),
             closed),
         disabled(
+            item("sheet.soft-tissues", "", () -> table.tissueShownProperty().set(true)), closed),
+        disabled(
             item(
                 "sheet.quick-entry",
                 "Shortcut+Shift+E",

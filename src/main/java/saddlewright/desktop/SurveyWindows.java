@@ -1,11 +1,14 @@
 package saddlewright.desktop;
 
 import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
 import javafx.stage.Stage;
 import saddlewright.dentition.Tooth;
 import saddlewright.design.Subject;
 import saddlewright.desktop.survey.card.ToothCard;
 import saddlewright.desktop.survey.table.QuickEntryPane;
+import saddlewright.desktop.survey.tissue.TissuePane;
 
 /** The windows beside the editor in which the survey is entered. */
 final class SurveyWindows {
@@ -13,32 +16,44 @@ final class SurveyWindows {
   private final Stage editor;
   private Optional<SideWindow> card = Optional.empty();
   private Optional<ToothCard> cardPane = Optional.empty();
+  private Optional<SideWindow> tissue = Optional.empty();
   private Optional<SideWindow> quickEntry = Optional.empty();
   private Optional<QuickEntryPane> entryPane = Optional.empty();
 
   SurveyWindows(Worktable table, Stage editor) {
     this.table = table;
     this.editor = editor;
-    table
-        .cardShownProperty()
-        .addListener(
-            (o, was, shown) -> {
-              if (shown) {
-                showCard();
-              } else {
-                card.ifPresent(SideWindow::hide);
-              }
-            });
-    table
-        .quickEntryShownProperty()
-        .addListener(
-            (o, was, shown) -> {
-              if (shown) {
-                showQuickEntry();
-              } else {
-                quickEntry.ifPresent(SideWindow::hide);
-              }
-            });
+    follow(table.cardShownProperty(), this::showCard, () -> card);
+    follow(table.tissueShownProperty(), this::showTissue, () -> tissue);
+    follow(table.quickEntryShownProperty(), this::showQuickEntry, () -> quickEntry);
+  }
+
+  private static void follow(
+      BooleanProperty shown, Runnable show, Supplier<Optional<SideWindow>> window) {
+    shown.addListener(
+        (o, was, is) -> {
+          if (is) {
+            show.run();
+          } else {
+            window.get().ifPresent(SideWindow::hide);
+          }
+        });
+  }
+
+  private void showTissue() {
+    if (tissue.isEmpty()) {
+      tissue =
+          Optional.of(
+              new SideWindow(
+                      table, editor, Words.of("tissue.window"), new TissuePane(table), 1290, 780)
+                  .onHidden(() -> table.tissueShownProperty().set(false)));
+    }
+    tissue.get().show();
+  }
+
+  /** The window of the soft tissues, once it has been opened. */
+  Optional<SideWindow> tissue() {
+    return tissue;
   }
 
   private void showCard() {

@@ -100,6 +100,7 @@ public final class Worktable {
   private final BooleanProperty welcomeShown = new SimpleBooleanProperty(false);
   private final BooleanProperty pagesShown = new SimpleBooleanProperty(false);
   private final BooleanProperty cardShown = new SimpleBooleanProperty(false);
+  private final BooleanProperty tissueShown = new SimpleBooleanProperty(false);
   private final BooleanProperty quickEntryShown = new SimpleBooleanProperty(false);
   private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
   private final BooleanProperty blackAndWhite = new SimpleBooleanProperty(false);
@@ -402,6 +403,11 @@ public final class Worktable {
     return cardShown;
   }
 
+  /** Whether the pictures of the soft tissues are being looked at. */
+  public BooleanProperty tissueShownProperty() {
+    return tissueShown;
+  }
+
   /** Whether the table of all teeth is being filled in. */
   public BooleanProperty quickEntryShownProperty() {
     return quickEntryShown;
@@ -538,6 +544,7 @@ public final class Worktable {
   public void close() {
     pagesShown.set(false);
     cardShown.set(false);
+    tissueShown.set(false);
     quickEntryShown.set(false);
     lay(Case.blank(CaseReference.fresh()), Optional.empty());
     open.set(false);

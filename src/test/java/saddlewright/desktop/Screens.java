@@ -32,6 +32,7 @@ final class Screens {
           "help.find",
           "edit.history",
           "sheet.tooth-card",
+          "sheet.soft-tissues",
           "sheet.quick-entry");
 
   private final OnStage w;

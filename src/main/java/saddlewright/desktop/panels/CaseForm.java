@@ -91,6 +91,7 @@ final class CaseForm {
     form.fact(Words.of("case.class"), Words.capital(k.label()));
     k.reasoning().forEach(form::words);
     SoftTissues s = table.current().chart(arch).softTissues();
+    form.link(Words.of("soft.pictures"), () -> table.tissueShownProperty().set(true));
     if (arch == Arch.UPPER) {
       form.choice(
           "palate",

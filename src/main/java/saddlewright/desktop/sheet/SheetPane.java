@@ -72,6 +72,7 @@ public final class SheetPane extends Pane {
   private final Highlights highlights;
   private final AxisLines axes;
   private final Grips handles;
+  private final SulcusGrips sulci;
   private final FindingMarkers markers;
   private final SiteCursor cursor = new SiteCursor();
   private final Choices choices;
@@ -91,6 +92,7 @@ public final class SheetPane extends Pane {
     this.highlights = new Highlights(this, table);
     this.axes = new AxisLines(this, table);
     this.handles = new Grips(this, table, ghost);
+    this.sulci = new SulcusGrips(this, table, ghost);
     this.markers = new FindingMarkers(this, table, ghost);
     this.choices = new Choices(this, table, tools, ghost);
     setId("sheet");
@@ -103,7 +105,7 @@ public final class SheetPane extends Pane {
     world
         .getChildren()
         .addAll(new PageShadow(page), page, layers, axes, highlights, markers, ghost);
-    getChildren().addAll(world, moving, handles, cursor, ghost.caption());
+    getChildren().addAll(world, moving, handles, sulci, cursor, ghost.caption());
     Rectangle clip = new Rectangle();
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
@@ -355,11 +357,13 @@ public final class SheetPane extends Pane {
     highlights.setVisible(whole);
     axes.setVisible(whole);
     handles.setVisible(whole && !moving.isShown());
+    sulci.setVisible(whole && !moving.isShown());
     markers.setVisible(stage().filter(s -> s != GrowthStage.COMPLETE).isEmpty());
     ghost.clear();
     highlights.update();
     axes.update();
     handles.update();
+    sulci.update();
   }
 
   private void refit() {
@@ -376,6 +380,7 @@ public final class SheetPane extends Pane {
       framed.ifPresentOrElse(this::fit, this::fit);
     }
     handles.update();
+    sulci.update();
   }
 
   /** Fits the whole sheet into the window. */
@@ -407,6 +412,7 @@ public final class SheetPane extends Pane {
         .ifPresentOrElse(
             b -> camera.show(b.grown(CLOSELY), getWidth(), getHeight(), MARGIN), this::fit);
     handles.update();
+    sulci.update();
   }
 
   /** Shows the sheet as large as it is printed; what is in the middle stays there. */
@@ -431,6 +437,7 @@ public final class SheetPane extends Pane {
     ghost.clear();
     moving.begin(getWidth(), getHeight(), sheet.drawing().bounds().grown(AROUND), ground());
     handles.setVisible(false);
+    sulci.setVisible(false);
     step.run();
     moving.follow();
     rest.playFromStart();
@@ -483,6 +490,7 @@ public final class SheetPane extends Pane {
               rest();
               camera.reveal(b.grown(8), getWidth(), getHeight());
               handles.update();
+              sulci.update();
             });
   }
 }

@@ -3,6 +3,8 @@ package saddlewright.desktop.survey.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import saddlewright.dentition.RestSite;
@@ -12,14 +14,20 @@ import saddlewright.dentition.Zone;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.survey.Item;
 import saddlewright.desktop.survey.Items;
+import saddlewright.desktop.survey.picture.Knob;
+import saddlewright.desktop.survey.picture.Surveyed;
 
 /** The numbers of a tooth beside its pictures, in step with them. */
 final class CardFields extends VBox {
-  private final OnCard card;
+  private final Surveyed card;
+  // Held here alone, so that fields that are shown no more are forgotten.
+  private final InvalidationListener onChart = o -> update();
+  private final Tooth tooth;
   private final List<ValueField> fields = new ArrayList<>();
 
-  CardFields(OnCard card, Tooth tooth) {
+  CardFields(Surveyed card, Tooth tooth) {
     this.card = card;
+    this.tooth = tooth;
     getStyleClass().add("card-fields");
     heading("chart");
     find("tooth-status", tooth);
@@ -50,7 +58,7 @@ final class CardFields extends VBox {
     add(Items.LINGUAL_DEPTH, tooth);
     add(Items.BUCCAL_DEPTH, tooth);
     add(Items.TISSUE_UNDERCUT, tooth);
-    card.chartProperty().addListener(o -> update());
+    card.chartProperty().addListener(new WeakInvalidationListener(onChart));
     update();
   }
 
@@ -75,6 +83,9 @@ final class CardFields extends VBox {
   }
 
   private void update() {
+    if (card.tooth() != tooth) {
+      return;
+    }
     fields.forEach(f -> f.show(card.chart(), card.tooth()));
     headings();
   }

@@ -26,6 +26,11 @@ import saddlewright.dentition.ToothNames;
 import saddlewright.dentition.Zone;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.survey.Items;
+import saddlewright.desktop.survey.picture.CrownFace;
+import saddlewright.desktop.survey.picture.Knob;
+import saddlewright.desktop.survey.picture.NumberTouch;
+import saddlewright.desktop.survey.picture.Picture;
+import saddlewright.desktop.survey.picture.Surveyed;
 import saddlewright.geometry.Path;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
@@ -57,7 +62,7 @@ final class FacePicture extends Picture {
   private double live;
   private double heightBefore;
 
-  FacePicture(OnCard card, Tooth tooth, Face face, Knob.Writing writing, Consumer<Knob> look) {
+  FacePicture(Surveyed card, Tooth tooth, Face face, Knob.Writing writing, Consumer<Knob> look) {
     super(
         card,
         "picture-" + face.name().toLowerCase(Locale.ROOT),
@@ -152,7 +157,7 @@ final class FacePicture extends Picture {
   }
 
   @Override
-  void draw() {
+  protected void draw() {
     Tooth tooth = card().tooth();
     ArchChart chart = card().chart();
     PlacedTooth placed = card().form().tooth(tooth);

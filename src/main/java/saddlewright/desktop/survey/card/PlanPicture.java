@@ -24,6 +24,10 @@ import saddlewright.dentition.ToothNames;
 import saddlewright.dentition.Zone;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.survey.Items;
+import saddlewright.desktop.survey.picture.Knob;
+import saddlewright.desktop.survey.picture.NumberTouch;
+import saddlewright.desktop.survey.picture.Picture;
+import saddlewright.desktop.survey.picture.Surveyed;
 import saddlewright.geometry.Point;
 import saddlewright.geometry.Vector;
 
@@ -53,7 +57,7 @@ final class PlanPicture extends Picture {
   private Point centre = Point.ORIGIN;
 
   PlanPicture(
-      OnCard card, Tooth tooth, Knob.Writing writing, java.util.function.Consumer<Knob> look) {
+      Surveyed card, Tooth tooth, Knob.Writing writing, java.util.function.Consumer<Knob> look) {
     super(card, "picture-plan", Words.of("card.plan", ToothNames.full(tooth)));
     boolean upper = tooth.arch() == Arch.UPPER;
     boolean right = tooth.side() == Side.RIGHT;
@@ -113,7 +117,7 @@ final class PlanPicture extends Picture {
   }
 
   @Override
-  void draw() {
+  protected void draw() {
     Tooth tooth = card().tooth();
     PlacedTooth t = card().form().tooth(tooth);
     centre = t.centre();

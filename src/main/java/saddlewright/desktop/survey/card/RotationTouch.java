@@ -5,6 +5,7 @@ import saddlewright.chart.ArchChart;
 import saddlewright.dentition.Tooth;
 import saddlewright.desktop.survey.Item;
 import saddlewright.desktop.survey.Items;
+import saddlewright.desktop.survey.picture.Touch;
 import saddlewright.geometry.Point;
 
 /**

@@ -18,6 +18,10 @@ import saddlewright.dentition.ToothNames;
 import saddlewright.dentition.Zone;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.survey.Items;
+import saddlewright.desktop.survey.picture.CrownSide;
+import saddlewright.desktop.survey.picture.Knob;
+import saddlewright.desktop.survey.picture.Picture;
+import saddlewright.desktop.survey.picture.Surveyed;
 import saddlewright.geometry.Point;
 
 /**
@@ -30,7 +34,7 @@ final class SidePicture extends Picture {
   private final TiltTouch tilt;
   private final Knob lean;
 
-  SidePicture(OnCard card, Tooth tooth, Knob.Writing writing, Consumer<Knob> look) {
+  SidePicture(Surveyed card, Tooth tooth, Knob.Writing writing, Consumer<Knob> look) {
     super(card, "picture-side", Words.of("card.side", ToothNames.full(tooth)));
     boolean crownUp = tooth.arch() == Arch.LOWER;
     tilt =
@@ -69,7 +73,7 @@ final class SidePicture extends Picture {
   }
 
   @Override
-  void draw() {
+  protected void draw() {
     Tooth tooth = card().tooth();
     ArchChart chart = card().chart();
     PlacedTooth placed = card().form().tooth(tooth);

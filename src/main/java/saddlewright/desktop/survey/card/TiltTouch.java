@@ -9,6 +9,7 @@ import saddlewright.desktop.Words;
 import saddlewright.desktop.survey.Item;
 import saddlewright.desktop.survey.Items;
 import saddlewright.desktop.survey.TiltItem;
+import saddlewright.desktop.survey.picture.Touch;
 import saddlewright.geometry.Point;
 
 /**

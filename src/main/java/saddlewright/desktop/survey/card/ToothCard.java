@@ -21,10 +21,13 @@ import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.survey.Item;
+import saddlewright.desktop.survey.picture.Knob;
+import saddlewright.desktop.survey.picture.Surveyed;
+import saddlewright.desktop.survey.picture.Touch;
 
 /** The card of the selected tooth: three pictures of it, and its numbers beside them. */
 public final class ToothCard extends BorderPane {
-  private final OnCard card;
+  private final Surveyed card;
   private final Label title = new Label();
   private final Button previous = new Button();
   private final Button next = new Button();
@@ -34,7 +37,7 @@ public final class ToothCard extends BorderPane {
   private Optional<CardFields> fields = Optional.empty();
 
   public ToothCard(Worktable table) {
-    card = new OnCard(table);
+    card = new Surveyed(table);
     setId("tooth-card");
     getStyleClass().addAll("panel", "tooth-card");
     title.getStyleClass().add("panel-title");
@@ -85,6 +88,8 @@ public final class ToothCard extends BorderPane {
   private void turnTo(Tooth tooth) {
     boolean focused = getScene() != null && getScene().getFocusOwner() instanceof Knob;
     String focus = focused ? getScene().getFocusOwner().getId() : "";
+    setCenter(null);
+    setRight(null);
     card.turnTo(tooth);
     title.setText(
         Words.of(

@@ -21,10 +21,12 @@ import saddlewright.desktop.survey.ChoiceItem;
 import saddlewright.desktop.survey.Entry;
 import saddlewright.desktop.survey.Item;
 import saddlewright.desktop.survey.NumberItem;
+import saddlewright.desktop.survey.picture.Knob;
+import saddlewright.desktop.survey.picture.Surveyed;
 
 /** One item beside the pictures, as a number or a word that can be changed there. */
 final class ValueField extends VBox {
-  private final OnCard card;
+  private final Surveyed card;
   private final Item item;
   private final Label name;
   private final Label unit = new Label();
@@ -34,7 +36,7 @@ final class ValueField extends VBox {
   private Optional<Knob> askedBy = Optional.empty();
   private boolean showing;
 
-  ValueField(OnCard card, Item item, String title) {
+  ValueField(Surveyed card, Item item, String title) {
     this.card = card;
     this.item = item;
     this.name = new Label(title);

@@ -1,4 +1,4 @@
-package saddlewright.desktop.survey.card;
+package saddlewright.desktop.survey.picture;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,7 +22,7 @@ import saddlewright.geometry.Point;
  * of the upper thirds at the front and in the middle at the back; cusps stand where the view from
  * above has them (own drawing).
  */
-final class CrownFace {
+public final class CrownFace {
   private static final double GROOVE = 0.86;
   private static final double SHOULDER = 0.8;
   private static final double CANINE_SHOULDER = 0.73;
@@ -35,7 +35,7 @@ final class CrownFace {
   private final double root;
   private final List<Double> cusps;
 
-  CrownFace(ArchChart chart, PlacedTooth placed, Face face) {
+  public CrownFace(ArchChart chart, PlacedTooth placed, Face face) {
     this.tooth = placed.tooth();
     this.face = face;
     ToothFindings f = chart.tooth(tooth);
@@ -48,11 +48,11 @@ final class CrownFace {
     this.cusps = cusps(placed);
   }
 
-  double halfWidth() {
+  public double halfWidth() {
     return halfWidth;
   }
 
-  double height() {
+  public double height() {
     return height;
   }
 
@@ -77,7 +77,7 @@ final class CrownFace {
   }
 
   /** The crown down to the gingival margin. */
-  Outline crown() {
+  public Outline crown() {
     List<Point> knots = new ArrayList<>();
     double mesialContact = (tooth.isAnterior() ? 0.72 : 0.62) * height;
     double distalContact = (tooth.isAnterior() ? 0.64 : 0.56) * height;
@@ -118,7 +118,7 @@ final class CrownFace {
   }
 
   /** The roots, from the margin down. */
-  List<Path> roots() {
+  public List<Path> roots() {
     List<Path> out = new ArrayList<>();
     if (tooth.isMolar()) {
       for (int sign : new int[] {-1, 1}) {
@@ -150,7 +150,7 @@ final class CrownFace {
   }
 
   /** The gingival margin, from a papilla to the next and on to the edges of the picture. */
-  List<Point> margin(double reach) {
+  public List<Point> margin(double reach) {
     List<Point> out = new ArrayList<>();
     double papilla = 0.2 * CrownSize.mean(tooth).height();
     int n = 96;
@@ -163,7 +163,7 @@ final class CrownFace {
   }
 
   /** Lobes and grooves that show on the face. */
-  List<Path> details() {
+  public List<Path> details() {
     List<Path> out = new ArrayList<>();
     for (int i = 1; i < cusps.size(); i++) {
       double x = (cusps.get(i - 1) + cusps.get(i)) / 2 * halfWidth;

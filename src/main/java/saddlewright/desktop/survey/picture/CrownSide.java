@@ -1,4 +1,4 @@
-package saddlewright.desktop.survey.card;
+package saddlewright.desktop.survey.picture;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,14 +18,14 @@ import saddlewright.geometry.Point;
  * <p>The crest of curvature lies in the gingival third buccally and, at the back, in the middle
  * third lingually (Wheeler, from memory; own drawing).
  */
-final class CrownSide {
+public final class CrownSide {
   private final Tooth tooth;
   private final double halfDepth;
   private final double halfNeck;
   private final double height;
   private final double root;
 
-  CrownSide(ArchChart chart, PlacedTooth placed) {
+  public CrownSide(ArchChart chart, PlacedTooth placed) {
     this.tooth = placed.tooth();
     ToothFindings f = chart.tooth(tooth);
     CrownSize mean = CrownSize.mean(tooth);
@@ -36,15 +36,15 @@ final class CrownSide {
     this.root = mean.rootLength();
   }
 
-  double halfDepth() {
+  public double halfDepth() {
     return halfDepth;
   }
 
-  double height() {
+  public double height() {
     return height;
   }
 
-  Outline crown() {
+  public Outline crown() {
     List<Point> knots = new ArrayList<>();
     knots.add(new Point(0, 0.06 * height));
     knots.add(new Point(halfNeck, 0));
@@ -68,7 +68,7 @@ final class CrownSide {
     return Outline.smooth(knots);
   }
 
-  Path root() {
+  public Path root() {
     return Path.smooth(
         List.of(
             new Point(halfNeck, 0),

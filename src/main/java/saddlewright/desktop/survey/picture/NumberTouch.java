@@ -1,4 +1,4 @@
-package saddlewright.desktop.survey.card;
+package saddlewright.desktop.survey.picture;
 
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ import saddlewright.geometry.Vector;
  * @param towards the direction in the picture, y up the screen, in which dragging makes it larger
  *     by one for each millimetre
  */
-record NumberTouch(
+public record NumberTouch(
     String id,
     NumberItem item,
     List<Double> usual,
@@ -32,9 +32,9 @@ record NumberTouch(
     implements Touch {
 
   /** The gauges of a surveyor, and that an undercut was looked for and not found. */
-  static final List<Double> GAUGES = List.of(0.25, 0.5, 0.75, 0.0);
+  public static final List<Double> GAUGES = List.of(0.25, 0.5, 0.75, 0.0);
 
-  NumberTouch {
+  public NumberTouch {
     usual = List.copyOf(usual);
   }
 

@@ -1,4 +1,4 @@
-package saddlewright.desktop.survey.card;
+package saddlewright.desktop.survey.picture;
 
 import java.util.Optional;
 import saddlewright.chart.ArchChart;
@@ -7,7 +7,7 @@ import saddlewright.desktop.survey.Item;
 import saddlewright.geometry.Point;
 
 /** What handling something in a picture does to the chart. */
-interface Touch {
+public interface Touch {
   /** Stable name, in kebab case. */
   String id();
 

@@ -1,7 +1,9 @@
-package saddlewright.desktop.survey.card;
+package saddlewright.desktop.survey.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.HPos;
 import javafx.geometry.Point2D;
 import javafx.geometry.VPos;
@@ -19,11 +21,13 @@ import javafx.scene.shape.Rectangle;
 import saddlewright.geometry.Point;
 
 /** A schematic drawing in millimetres, with knobs on it; drawn anew whenever the chart changes. */
-abstract class Picture extends Pane {
+public abstract class Picture extends Pane {
   /** A word that is put where it belongs once its size is known. */
   private record Word(Label label, double x, double y, HPos across, VPos down) {}
 
-  private final OnCard card;
+  private final Surveyed card;
+  // Held here alone, so that a picture that is shown no more is forgotten.
+  private final InvalidationListener onChart = o -> redraw();
   private final Group ink = new Group();
   private final Group knobs = new Group();
   private final Group words = new Group();
@@ -32,7 +36,7 @@ abstract class Picture extends Pane {
   private double midX;
   private double midY;
 
-  Picture(OnCard card, String id, String name) {
+  protected Picture(Surveyed card, String id, String name) {
     this.card = card;
     setId(id);
     getStyleClass().add("tooth-picture");
@@ -50,15 +54,15 @@ abstract class Picture extends Pane {
     setClip(clip);
     widthProperty().addListener(o -> redraw());
     heightProperty().addListener(o -> redraw());
-    card.chartProperty().addListener(o -> redraw());
+    card.chartProperty().addListener(new WeakInvalidationListener(onChart));
   }
 
-  OnCard card() {
+  protected Surveyed card() {
     return card;
   }
 
   /** Draws it anew, if it is in a window. */
-  final void redraw() {
+  public final void redraw() {
     if (getWidth() <= 0 || getHeight() <= 0 || getScene() == null) {
       return;
     }
@@ -91,40 +95,40 @@ abstract class Picture extends Pane {
     }
   }
 
-  abstract void draw();
+  protected abstract void draw();
 
   /** Sets how large a millimetre is, and where the origin lies in pixels. */
-  void frame(double pixelsPerMm, double originX, double originY) {
+  protected void frame(double pixelsPerMm, double originX, double originY) {
     scale = pixelsPerMm;
     midX = originX;
     midY = originY;
   }
 
-  double scale() {
+  protected double scale() {
     return scale;
   }
 
   /** The place in pixels of millimetres, y up. */
-  Point2D at(double x, double y) {
+  protected Point2D at(double x, double y) {
     return new Point2D(midX + x * scale, midY - y * scale);
   }
 
   /** From a place of the window to millimetres, y up. */
-  Point toPicture(Point2D scene) {
+  protected Point toPicture(Point2D scene) {
     Point2D p = sceneToLocal(scene);
     return new Point((p.getX() - midX) / scale, (midY - p.getY()) / scale);
   }
 
-  void add(Node node, String... styles) {
+  protected void add(Node node, String... styles) {
     node.getStyleClass().addAll(styles);
     ink.getChildren().add(node);
   }
 
-  void addKnob(Knob knob) {
+  protected void addKnob(Knob knob) {
     knobs.getChildren().add(knob);
   }
 
-  Label word(String text, Point2D at, HPos across, VPos down, String... styles) {
+  protected Label word(String text, Point2D at, HPos across, VPos down, String... styles) {
     Label l = new Label(text);
     l.getStyleClass().addAll(styles);
     words.getChildren().add(l);
@@ -132,7 +136,7 @@ abstract class Picture extends Pane {
     return l;
   }
 
-  static Path line(List<Point2D> points, boolean closed) {
+  protected static Path line(List<Point2D> points, boolean closed) {
     Path path = new Path();
     for (int i = 0; i < points.size(); i++) {
       Point2D p = points.get(i);
@@ -146,7 +150,7 @@ abstract class Picture extends Pane {
   }
 
   /** A round handle with room around it to be grabbed. */
-  static Node[] handle(Point2D at) {
+  public static Node[] handle(Point2D at) {
     Circle room = new Circle(at.getX(), at.getY(), Knob.TARGET / 2);
     room.getStyleClass().add("knob-room");
     Circle shape = new Circle(at.getX(), at.getY(), 6.5);

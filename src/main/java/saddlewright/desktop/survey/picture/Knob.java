@@ -1,4 +1,4 @@
-package saddlewright.desktop.survey.card;
+package saddlewright.desktop.survey.picture;
 
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,14 +13,15 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import saddlewright.chart.ArchChart;
+import saddlewright.dentition.Tooth;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.history.Gesture;
 import saddlewright.geometry.Point;
 
 /** Something in a picture that is clicked, dragged, turned by the wheel or moved with the keys. */
-final class Knob extends Group {
+public final class Knob extends Group {
   /** Smallest width and height of what can be grabbed, pixels. */
-  static final double TARGET = 26;
+  public static final double TARGET = 26;
 
   private static final double CLICK = 4;
 
@@ -28,12 +29,13 @@ final class Knob extends Group {
   private static final long ONE_GESTURE = 1000;
 
   /** Knows when a number is to be written, with what was typed already. */
-  interface Writing {
+  public interface Writing {
     void write(Knob from, Optional<String> typed);
   }
 
-  private final OnCard card;
+  private final Surveyed card;
   private final Touch touch;
+  private final Optional<Tooth> own;
   private final Function<Point2D, Point> toPicture;
   private final Writing writing;
   private ArchChart before;
@@ -50,7 +52,24 @@ final class Knob extends Group {
    *
    * @param toPicture from a place of the window to millimetres of the picture, y up
    */
-  Knob(OnCard card, Touch touch, Function<Point2D, Point> toPicture, Writing writing) {
+  public Knob(Surveyed card, Touch touch, Function<Point2D, Point> toPicture, Writing writing) {
+    this(card, touch, Optional.empty(), toPicture, writing);
+  }
+
+  /** A knob of one tooth, whichever is shown. */
+  public Knob(
+      Surveyed card, Touch touch, Tooth own, Function<Point2D, Point> toPicture, Writing writing) {
+    this(card, touch, Optional.of(own), toPicture, writing);
+    setId(getId() + "-" + own);
+  }
+
+  private Knob(
+      Surveyed card,
+      Touch touch,
+      Optional<Tooth> own,
+      Function<Point2D, Point> toPicture,
+      Writing writing) {
+    this.own = own;
     this.card = card;
     this.touch = touch;
     this.toPicture = toPicture;
@@ -68,12 +87,17 @@ final class Knob extends Group {
     addEventHandler(KeyEvent.KEY_TYPED, this::written);
   }
 
-  Touch touch() {
+  /** The tooth whose item it sets. */
+  public Tooth tooth() {
+    return own.orElseGet(card::tooth);
+  }
+
+  public Touch touch() {
     return touch;
   }
 
   /** Has it told when it is looked at. */
-  Knob onLook(Consumer<Knob> look) {
+  public Knob onLook(Consumer<Knob> look) {
     focusedProperty()
         .addListener(
             (o, was, is) -> {
@@ -86,16 +110,14 @@ final class Knob extends Group {
   }
 
   /** Shows itself so; keeps its focus. */
-  void show(Node... nodes) {
+  public void show(Node... nodes) {
     getChildren().setAll(nodes);
     setAccessibleText(
         Words.of(
-            "card.knob",
-            Words.capital(touch.name(card.tooth())),
-            touch.words(card.chart(), card.tooth())));
+            "card.knob", Words.capital(touch.name(tooth())), touch.words(card.chart(), tooth())));
   }
 
-  boolean isDragging() {
+  public boolean isDragging() {
     return dragging;
   }
 
@@ -126,7 +148,7 @@ final class Knob extends Group {
     }
     dragging = true;
     boolean fine = e.isShiftDown() || e.isControlDown() || e.isAltDown();
-    card.preview(touch.drag(before, card.tooth(), from, at(e), fine));
+    card.preview(touch.drag(before, tooth(), from, at(e), fine));
     e.consume();
   }
 
@@ -138,7 +160,7 @@ final class Knob extends Group {
     e.consume();
     if (dragging) {
       dragging = false;
-      card.commit(touch, card.chart(), new Gesture());
+      card.commit(touch, tooth(), card.chart(), new Gesture());
     } else {
       click();
     }
@@ -146,8 +168,8 @@ final class Knob extends Group {
 
   private void click() {
     touch
-        .click(card.chart(), card.tooth())
-        .ifPresent(next -> card.commit(touch, next, new Gesture()));
+        .click(card.chart(), tooth())
+        .ifPresent(next -> card.commit(touch, tooth(), next, new Gesture()));
   }
 
   private void scrolled(ScrollEvent e) {
@@ -166,7 +188,7 @@ final class Knob extends Group {
       stepping = new Gesture();
     }
     steppedAt = now;
-    card.commit(touch, touch.step(card.chart(), card.tooth(), right, up, fine), stepping);
+    card.commit(touch, tooth(), touch.step(card.chart(), tooth(), right, up, fine), stepping);
   }
 
   private void typed(KeyEvent e) {
@@ -192,7 +214,7 @@ final class Knob extends Group {
       case SPACE -> click();
       case ENTER, F2 -> writing.write(this, Optional.empty());
       case DELETE, BACK_SPACE ->
-          card.commit(touch, touch.clear(card.chart(), card.tooth()), new Gesture());
+          card.commit(touch, tooth(), touch.clear(card.chart(), tooth()), new Gesture());
       default -> {
         return;
       }
