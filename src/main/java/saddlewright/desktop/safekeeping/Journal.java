@@ -23,7 +23,7 @@ import saddlewright.casefile.order.PatientIdentity;
  */
 public final class Journal {
   /** So long an edit may wait for others; with the writing it stays well under a second. */
-  static final long WAIT_MS = 200;
+  static final long WAIT_MS = 120;
 
   /** After so long it is tried again to write what could not be written. */
   private static final long AGAIN_MS = 5000;
