@@ -175,7 +175,13 @@ final class CaseFiles {
       notices.takenUp();
       return;
     }
-    desks.roomFor(desk).files().recover(work, work.copy().get(), claimed.get());
+    RecoveryCopy copy = work.copy().get();
+    Optional<EditorWindow> holder = copy.file().flatMap(desks::holding);
+    EditorWindow room =
+        holder.filter(d -> !d.table().unsavedProperty().get()).orElseGet(() -> desks.roomFor(desk));
+    boolean isOpenElsewhere = holder.filter(d -> d != room).isPresent();
+    room.files().recover(work, isOpenElsewhere ? copy.withoutFile() : copy, claimed.get());
+    desks.bringUp(room);
   }
 
   private void recover(FoundWork work, RecoveryCopy copy, Path claimed) {
@@ -186,6 +192,10 @@ final class CaseFiles {
     taken = Optional.empty();
     copy.file().ifPresentOrElse(f -> own.opened(f, copy.base()), own::none);
     table.recover(copy, asSaved, beside, Words.of("safe.edit-recovered"));
+    if (!table.current().equals(copy.subject())) {
+      // It could not be laid out, which is said; the copy is offered again at the next start.
+      return;
+    }
     table.stepProperty().set(Step.REVIEW);
     settings.safe().handOver(claimed, work, journal.journal());
     notices.recovered(copy, disk);

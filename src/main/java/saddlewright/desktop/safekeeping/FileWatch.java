@@ -65,7 +65,7 @@ public final class FileWatch {
     safe.run(this::look);
   }
 
-  /** Looks, on the thread of the recovery copies. */
+  /** Looks, off the thread of the window. */
   void look() {
     DeskFile.Known known;
     Disk disk;

@@ -86,11 +86,10 @@ public final class Journal {
       return;
     }
     try {
-      Path file = place.get();
-      if (now.isEmpty()) {
-        delete(file);
-      } else {
-        write(now.get(), file);
+      if (now.isPresent()) {
+        write(now.get(), place.get());
+      } else if (written.isPresent()) {
+        delete(place.get());
       }
       written = now;
       for (Path other : superseded) {

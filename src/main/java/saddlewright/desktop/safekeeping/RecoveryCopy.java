@@ -39,6 +39,12 @@ public record RecoveryCopy(
     return DeskFile.compare(file, base);
   }
 
+  /** The same work with no file of the user's. */
+  public RecoveryCopy withoutFile() {
+    return new RecoveryCopy(
+        subject, Optional.empty(), Optional.empty(), at, edit, patient, isPatientKept);
+  }
+
   RecoveryCopy of(Optional<PatientIdentity> whose) {
     return new RecoveryCopy(subject, file, base, at, edit, whose, isPatientKept);
   }

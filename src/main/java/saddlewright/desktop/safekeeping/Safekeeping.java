@@ -28,8 +28,8 @@ import saddlewright.casefile.json.PatientStore;
 import saddlewright.casefile.order.PatientIdentity;
 
 /**
- * The recovery copies of one run of the program, and those that runs before it left behind. Its
- * files are read and written on one thread of its own.
+ * The recovery copies of one run of the program, and those that runs before it left behind. They
+ * are written on a thread of their own.
  */
 public final class Safekeeping {
   private static final String FOLDER = "recovery";
@@ -43,6 +43,10 @@ public final class Safekeeping {
   private final Path folder;
   private final Executor window;
   private final ScheduledThreadPoolExecutor thread;
+
+  /** A network disk that does not answer must not keep the recovery copies waiting. */
+  private final ScheduledThreadPoolExecutor outside;
+
   private final List<WeakReference<Journal>> journals = new ArrayList<>();
   private Optional<Session> session = Optional.empty();
   private int entries;
@@ -57,17 +61,23 @@ public final class Safekeeping {
   public Safekeeping(Path state, Executor window) {
     this.folder = state.resolve(FOLDER);
     this.window = window;
-    this.thread =
+    this.thread = thread("safekeeping");
+    this.outside = thread("files of the user");
+  }
+
+  private static ScheduledThreadPoolExecutor thread(String name) {
+    ScheduledThreadPoolExecutor e =
         new ScheduledThreadPoolExecutor(
             1,
             work -> {
-              Thread t = new Thread(work, "safekeeping");
+              Thread t = new Thread(work, name);
               t.setDaemon(true);
               return t;
             });
-    thread.setRemoveOnCancelPolicy(true);
-    thread.setKeepAliveTime(5, TimeUnit.SECONDS);
-    thread.allowCoreThreadTimeOut(true);
+    e.setRemoveOnCancelPolicy(true);
+    e.setKeepAliveTime(5, TimeUnit.SECONDS);
+    e.allowCoreThreadTimeOut(true);
+    return e;
   }
 
   /** The folder of the recovery copies. */
@@ -128,14 +138,14 @@ public final class Safekeeping {
     all.forEach(r -> Optional.ofNullable(r.get()).ifPresent(Journal::write));
   }
 
-  /** Runs something on the thread of the recovery copies. */
+  /** Runs something on the thread on which the files of the user are looked at. */
   void run(Runnable work) {
-    thread.execute(work);
+    outside.execute(work);
   }
 
   /** Runs something there again and again. */
   Future<?> every(long ms, Runnable work) {
-    return thread.scheduleWithFixedDelay(work, ms, ms, TimeUnit.MILLISECONDS);
+    return outside.scheduleWithFixedDelay(work, ms, ms, TimeUnit.MILLISECONDS);
   }
 
   /** Runs something on the thread of the window. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,10 @@ import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import saddlewright.casefile.AtomicFile;
+import saddlewright.casefile.Case;
+import saddlewright.casefile.CaseFileException;
+import saddlewright.casefile.json.CaseCodec;
 import saddlewright.casefile.json.CaseStore;
 
 /**
@@ -60,10 +65,58 @@ class KilledAtAnyMomentTest {
           .orElse(-1);
     }
 
+    /** Whether it had run long enough to lose more than it may. */
+    boolean isOld() {
+      return said.get(0).at() < killed - MOST_LOST_MS;
+    }
+
     /** Age of the oldest thing that is lost, when the program was killed. */
     long lost() {
       int next = reached() + 1;
       return next >= said.size() ? 0 : killed - said.get(next).at();
+    }
+  }
+
+  /**
+   * How much longer the machine takes at times over one writing than at its best. Where others make
+   * it so busy, or its disk so slow, a second of theirs is not the program's.
+   */
+  private static final class Lateness extends Thread {
+    private final Path file;
+    private final Case written;
+    private final List<long[]> took = Collections.synchronizedList(new ArrayList<>());
+
+    Lateness(Path file, Case written) {
+      this.file = file;
+      this.written = written;
+      setDaemon(true);
+    }
+
+    @Override
+    public void run() {
+      try {
+        while (true) {
+          long from = System.currentTimeMillis();
+          AtomicFile.write(file, CaseCodec.toBytes(written));
+          long to = System.currentTimeMillis();
+          took.add(new long[] {to, to - from});
+          Thread.sleep(100);
+        }
+      } catch (InterruptedException | CaseFileException end) {
+        // What has been measured stands.
+      }
+    }
+
+    /** In ms, at worst within two seconds before a moment or just after it. */
+    long before(long moment) {
+      synchronized (took) {
+        long best = took.stream().mapToLong(t -> t[1]).min().orElse(0);
+        return took.stream()
+            .filter(t -> t[0] > moment - 2000 && t[0] - t[1] < moment)
+            .mapToLong(t -> t[1] - best)
+            .max()
+            .orElse(0);
+      }
     }
   }
 
@@ -72,6 +125,8 @@ class KilledAtAnyMomentTest {
   @Test
   void no_more_than_the_last_second_is_lost() throws Exception {
     List<String> command = command();
+    Lateness machine = new Lateness(folder.resolve("measured.json"), CaseStore.load(CASE));
+    machine.start();
     ExecutorService pool = Executors.newFixedThreadPool(AT_ONCE);
     List<Outcome> outcomes = new ArrayList<>();
     try {
@@ -85,28 +140,41 @@ class KilledAtAnyMomentTest {
       }
     } finally {
       pool.shutdownNow();
+      machine.interrupt();
+      machine.join();
     }
     long edits = outcomes.stream().mapToLong(o -> o.said().size()).sum();
     long saves = outcomes.stream().flatMap(o -> o.said().stream()).filter(Said::saved).count();
-    long[] lost = outcomes.stream().mapToLong(Outcome::lost).sorted().toArray();
+    long kept = outcomes.stream().filter(Outcome::isKept).count();
+    long[] lost = outcomes.stream().mapToLong(Outcome::lost).toArray();
+    // Of an edit that is lost, one writing may have been under way and the next one due.
+    long[] late = outcomes.stream().mapToLong(o -> 2 * machine.before(o.killed())).toArray();
     System.out.printf(
-        "%d kills, %d edits, %d savings, %d cut off in a saving, %d recovered from a copy;"
-            + " lost: %d ms in the middle, at most %d ms%n",
+        "%d kills, %d edits, %d savings, %d cut off in a saving, %d recovered from a copy; lost: %d"
+            + " ms in the middle, at most %d ms; the machine late by %d ms in the middle, at most"
+            + " %d ms%n",
         outcomes.size(),
         edits - saves,
         saves,
         outcomes.stream().filter(Outcome::cutOff).count(),
-        outcomes.stream().filter(Outcome::isKept).count(),
-        lost[lost.length / 2],
-        lost[lost.length - 1]);
-    assertThat(outcomes).hasSize(KILLS);
+        kept,
+        middle(lost),
+        Arrays.stream(lost).max().orElse(0),
+        middle(late),
+        Arrays.stream(late).max().orElse(0));
     // The test would say nothing if the programs did nothing.
-    assertThat(outcomes).filteredOn(Outcome::isKept).hasSizeGreaterThan(KILLS / 5);
-    assertThat(outcomes)
-        .filteredOn(o -> o.said().get(0).at() < o.killed() - MOST_LOST_MS)
-        .hasSizeGreaterThan(KILLS / 10);
+    assertThat(kept).isGreaterThan(KILLS / 5);
     assertThat(saves).isGreaterThan(KILLS / 4);
-    assertThat(outcomes).allSatisfy(o -> assertThat(o.lost()).isLessThanOrEqualTo(MOST_LOST_MS));
+    assertThat(outcomes.stream().filter(Outcome::isOld).count()).isGreaterThan(KILLS / 10);
+    for (int i = 0; i < KILLS; i++) {
+      assertThat(lost[i])
+          .as("age in ms of the oldest edit that program %d lost", i)
+          .isLessThanOrEqualTo(MOST_LOST_MS + late[i]);
+    }
+  }
+
+  private static long middle(long[] values) {
+    return Arrays.stream(values).sorted().skip(values.length / 2).findFirst().orElse(0);
   }
 
   private Outcome killed(List<String> command, int n) throws Exception {
