@@ -4,9 +4,10 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
 import javafx.stage.Screen;
+import saddlewright.desktop.focus.TabLeaves;
 import saddlewright.desktop.sheet.SheetType;
 
-/** The look of a window: the type of the desk in its size, light or dark as the desk is. */
+/** The look and feel of a window: the type of the desk in its size, light or dark as the desk is. */
 final class DeskLook {
   /** Text so large that words take a line of their own. */
   private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");
@@ -22,6 +23,7 @@ final class DeskLook {
 
   static void wear(Parent root, Worktable table) {
     root.getStyleClass().add("editor");
+    TabLeaves.within(root);
     type(root, table);
     table.textSizeProperty().addListener(o -> type(root, table));
     root.pseudoClassStateChanged(DARK, table.darkDeskProperty().get());

@@ -226,7 +226,8 @@ public final class EditorWindow implements Desk {
         .addListener(
             (o, was, open) -> {
               if (open) {
-                sheet.requestFocus();
+                // What had the focus on the welcome page loses it only once that is gone.
+                Platform.runLater(sheet::requestFocus);
               }
             });
   }

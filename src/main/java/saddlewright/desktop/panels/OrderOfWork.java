@@ -17,6 +17,7 @@ import saddlewright.desktop.AfterTheSheet;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.focus.AlwaysOne;
 import saddlewright.rules.Severity;
 
 /**
@@ -36,6 +37,7 @@ public final class OrderOfWork extends VBox {
   public OrderOfWork(Worktable table) {
     this.table = table;
     getStyleClass().add("order-of-work");
+    setId("order");
     Label title = new Label(Words.of("order.title"));
     title.getStyleClass().add("panel-title");
     getChildren().add(title);
@@ -47,6 +49,7 @@ public final class OrderOfWork extends VBox {
     table.assessmentProperty().addListener(o -> pause.ask());
     table.patientProperty().addListener(o -> pause.ask());
     buttons.get(table.stepProperty().get()).setSelected(true);
+    AlwaysOne.of(group, t -> table.stepProperty().set((Step) t.getUserData()));
     update();
   }
 
@@ -82,11 +85,7 @@ public final class OrderOfWork extends VBox {
     b.setToggleGroup(group);
     b.setMaxWidth(Double.MAX_VALUE);
     row.prefWidthProperty().bind(b.widthProperty().subtract(20));
-    b.setOnAction(
-        e -> {
-          b.setSelected(true);
-          table.stepProperty().set(step);
-        });
+    b.setUserData(step);
     b.setTooltip(new Tooltip(Words.of("step.hint." + step.name())));
     buttons.put(step, b);
     return b;

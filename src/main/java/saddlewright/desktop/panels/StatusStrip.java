@@ -2,14 +2,16 @@ package saddlewright.desktop.panels;
 
 import javafx.beans.InvalidationListener;
 import javafx.geometry.Pos;
-import javafx.scene.Cursor;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import saddlewright.dentition.Arch;
+import saddlewright.design.Subject;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
@@ -25,9 +27,9 @@ public final class StatusStrip extends StackPane {
 
   private final Worktable table;
   private final Camera camera;
-  private final Label upper = label("status-upper");
-  private final Label lower = label("status-lower");
-  private final Label findings = label("status-findings");
+  private final Button upper = button("status-upper");
+  private final Button lower = button("status-lower");
+  private final Button findings = button("status-findings");
   private final Label notation = label("status-notation");
   private final Label zoom = label("status-zoom");
   private final Label saved = label("status-saved");
@@ -36,16 +38,18 @@ public final class StatusStrip extends StackPane {
     this.table = table;
     this.camera = camera;
     getStyleClass().add("status-strip");
+    setId("status");
     table.textSizeProperty().addListener(o -> arrange());
     arrange();
-    for (Label l : new Label[] {upper, lower}) {
+    for (Labeled l : new Labeled[] {upper, lower}) {
       l.setMinWidth(60);
     }
-    for (Label l : new Label[] {findings, notation, zoom, saved}) {
+    for (Labeled l : new Labeled[] {findings, notation, zoom, saved}) {
       l.setMinWidth(USE_PREF_SIZE);
     }
-    findings.setCursor(Cursor.HAND);
-    findings.setOnMouseClicked(e -> table.stepProperty().set(Step.REVIEW));
+    findings.setOnAction(e -> table.stepProperty().set(Step.REVIEW));
+    upper.setOnAction(e -> table.select(Subject.of(Arch.UPPER)));
+    lower.setOnAction(e -> table.select(Subject.of(Arch.LOWER)));
     InvalidationListener update = o -> update();
     table.assessmentProperty().addListener(update);
     table.notationProperty().addListener(update);
@@ -115,6 +119,14 @@ public final class StatusStrip extends StackPane {
         "status.arch",
         Words.capital(arch.code()),
         table.assessment().arch(arch).classification().label());
+  }
+
+  /** A part that leads to what it tells of. */
+  private static Button button(String id) {
+    Button b = new Button();
+    b.setId(id);
+    b.getStyleClass().add("status-part");
+    return b;
   }
 
   private static Label label(String id) {

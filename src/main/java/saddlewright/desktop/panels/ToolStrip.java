@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import saddlewright.desktop.Step;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.focus.AlwaysOne;
 import saddlewright.desktop.tools.ToolBox;
 import saddlewright.desktop.tools.ToolChoice;
 
@@ -35,6 +36,7 @@ public final class ToolStrip extends VBox {
     this.table = table;
     this.tools = tools;
     getStyleClass().add("tool-strip");
+    setId("tools");
     row.getStyleClass().add("tools");
     hint.getStyleClass().add("hint");
     hint.setWrapText(true);
@@ -87,13 +89,10 @@ public final class ToolStrip extends VBox {
       b.setToggleGroup(group);
       b.setSelected(inHand.map(c::equals).orElse(false));
       b.setAccessibleText(c.label() + ". " + c.hint());
-      b.setOnAction(
-          e -> {
-            b.setSelected(true);
-            tools.take(step, c, true);
-          });
+      b.setUserData(c);
       row.getChildren().add(b);
     }
+    AlwaysOne.of(group, t -> tools.take(step, (ToolChoice) t.getUserData(), true));
     setVisible(step != Step.PRESCRIPTION);
     setManaged(step != Step.PRESCRIPTION);
     hint();

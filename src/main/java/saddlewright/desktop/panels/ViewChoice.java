@@ -10,6 +10,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.focus.AlwaysOne;
 import saddlewright.desktop.sheet.SheetPane;
 
 /** Which arches are seen, and how large. */
@@ -30,16 +31,13 @@ public final class ViewChoice extends FlowPane {
       b.setId("show-" + shown.name());
       b.getStyleClass().add("tool");
       b.setToggleGroup(group);
-      b.setOnAction(
-          e -> {
-            b.setSelected(true);
-            table.shownProperty().set(shown);
-          });
+      b.setUserData(shown);
       buttons.put(shown, b);
       getChildren().add(b);
     }
     table.shownProperty().addListener((o, old, now) -> buttons.get(now).setSelected(true));
     buttons.get(table.shownProperty().get()).setSelected(true);
+    AlwaysOne.of(group, t -> table.shownProperty().set((Worktable.Shown) t.getUserData()));
     getChildren()
         .addAll(
             button("view.smaller", "view.zoom-out", () -> sheet.zoom(1 / ZOOM)),
@@ -53,7 +51,6 @@ public final class ViewChoice extends FlowPane {
     String words = Words.of(hint).replace("_", "");
     b.setTooltip(new Tooltip(words));
     b.setAccessibleText(words);
-    b.setFocusTraversable(false);
     b.setOnAction(e -> action.run());
     return b;
   }

@@ -20,6 +20,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import saddlewright.desktop.Words;
+import saddlewright.desktop.focus.AlwaysOne;
 import saddlewright.desktop.inks.InkCheck;
 import saddlewright.desktop.sheet.Picture;
 import saddlewright.drawing.Ink;
@@ -125,10 +126,16 @@ final class InksPage extends Page {
       b.setId(d ? "preferences-inks-dark" : "preferences-inks-light");
       b.setToggleGroup(group);
       b.setSelected(dark.get() == d);
-      b.setOnAction(e -> dark.set(d));
-      dark.addListener((o, was, now) -> b.setSelected(now == d));
+      b.setUserData(d);
+      dark.addListener(
+          (o, was, now) -> {
+            if (now == d) {
+              b.setSelected(true);
+            }
+          });
       both.add(b);
     }
+    AlwaysOne.of(group, t -> dark.set((Boolean) t.getUserData()));
     FlowPane box = new FlowPane(16, 6);
     box.getChildren().addAll(both);
     box.setAlignment(Pos.CENTER_LEFT);

@@ -72,24 +72,6 @@ final class MyDetailsPage extends Page {
     TextArea area = new TextArea();
     area.setPrefRowCount(3);
     area.setWrapText(true);
-    // Tab goes on to the next field, as in the others.
-    area.addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        e -> {
-          if (e.getCode() == KeyCode.TAB && !e.isControlDown()) {
-            e.consume();
-            area.fireEvent(
-                new KeyEvent(
-                    KeyEvent.KEY_PRESSED,
-                    "",
-                    "",
-                    KeyCode.TAB,
-                    e.isShiftDown(),
-                    true,
-                    false,
-                    false));
-          }
-        });
     return area;
   }
 

@@ -1,10 +1,8 @@
 package saddlewright.desktop.prescription;
 
 import javafx.scene.control.TextArea;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 
-/** Several lines of text: it grows with them, and Tab leads on to the next field. */
+/** Several lines of text: it grows with them. */
 final class Lines extends TextArea {
   private static final int FEWEST = 2;
   private static final int MOST = 8;
@@ -13,16 +11,6 @@ final class Lines extends TextArea {
   Lines() {
     setWrapText(true);
     setPrefRowCount(FEWEST);
-    addEventFilter(
-        KeyEvent.KEY_PRESSED,
-        e -> {
-          if (e.getCode() == KeyCode.TAB && !e.isControlDown() && !e.isShiftDown()) {
-            e.consume();
-            // A text area takes Tab as a sign and Ctrl+Tab as the way out.
-            fireEvent(
-                new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, false, true, false, false));
-          }
-        });
   }
 
   /**

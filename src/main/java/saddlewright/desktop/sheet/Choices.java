@@ -1,6 +1,7 @@
 package saddlewright.desktop.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -113,13 +114,17 @@ final class Choices {
     told.remove(Sites.TOOTH);
     boolean bySite = told.size() == 1;
     Map<String, List<Choice>> out = new LinkedHashMap<>();
-    Set<Case> seen = new LinkedHashSet<>();
-    for (ToolChoice c : offered) {
-      for (Sites.Site s : c.tool().sites().on(form, tooth)) {
-        String group = bySite && !s.name().isEmpty() ? Words.capital(s.name()) : c.label();
-        for (Proposal p : c.tool().proposals(s.aim(), now)) {
-          if (seen.add(p.next())) {
-            out.computeIfAbsent(group, g -> new ArrayList<>()).add(new Choice(p, s.aim()));
+    Set<Case> seen = new HashSet<>();
+    // What a tool would do at a site first belongs there; its alternatives may belong to another.
+    for (boolean usual : new boolean[] {true, false}) {
+      for (ToolChoice c : offered) {
+        for (Sites.Site s : c.tool().sites().on(form, tooth)) {
+          String group = bySite && !s.name().isEmpty() ? Words.capital(s.name()) : c.label();
+          List<Proposal> all = c.tool().proposals(s.aim(), now);
+          for (Proposal p : usual ? all.subList(0, Math.min(1, all.size())) : all) {
+            if (seen.add(p.next())) {
+              out.computeIfAbsent(group, g -> new ArrayList<>()).add(new Choice(p, s.aim()));
+            }
           }
         }
       }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -103,6 +104,7 @@ final class FindingMarkers extends Group {
     target.setCursor(Cursor.HAND);
     target.setUserData(sign);
     String words = words(sign);
+    target.setAccessibleRole(AccessibleRole.BUTTON);
     target.setAccessibleText(words);
     Tooltip.install(target, new Tooltip(words));
     target.addEventHandler(

@@ -22,6 +22,7 @@ import saddlewright.dentition.ToothNames;
 import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.focus.AlwaysOne;
 import saddlewright.desktop.survey.Item;
 
 /** Quick entry of all that is charted, with what is known of the cell that one is in. */
@@ -49,11 +50,12 @@ public final class QuickEntryPane extends BorderPane {
       RadioButton tab = new RadioButton(Words.of("entry.arch." + a.code()));
       tab.setId("entry-tab-" + a.code());
       tab.setToggleGroup(group);
-      tab.setOnAction(e -> show(a));
+      tab.setUserData(a);
       tabs.put(a, tab);
       top.getChildren().add(tab);
       entries.put(a, new QuickEntry(a));
     }
+    AlwaysOne.of(group, t -> show((Arch) t.getUserData()));
     Label keys = new Label(Words.of("entry.keys"));
     keys.getStyleClass().add("soft");
     keys.setWrapText(true);
