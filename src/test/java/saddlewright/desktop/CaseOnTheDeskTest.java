@@ -95,6 +95,7 @@ class CaseOnTheDeskTest {
 
     OnStage.run(
         () -> {
+          w.table().close();
           w.window.files().create();
           w.window.files().load(file);
           return null;

@@ -286,6 +286,7 @@ class PrescriptionFormTest {
   }
 
   private String stepState() throws Exception {
+    w.settle();
     return run(() -> w.find("step-PRESCRIPTION", Node.class).getAccessibleText());
   }
 
@@ -323,6 +324,7 @@ class PrescriptionFormTest {
 
     run(
         () -> {
+          w.table().close();
           w.window.files().create();
           return null;
         });
@@ -383,6 +385,7 @@ class PrescriptionFormTest {
     run(
         () -> {
           w.window.files().write(folder.resolve("first.json"));
+          w.table().close();
           w.window.files().create();
           return null;
         });
