@@ -2,6 +2,7 @@ package saddlewright.desktop;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
@@ -472,7 +473,12 @@ public final class EditorWindow implements Desk {
   private void showPreferences() {
     if (preferences.isEmpty()) {
       PreferencesPane pane =
-          new PreferencesPane(table.preferences(), EditorWindow::sampleDesign, List.of());
+          new PreferencesPane(
+              table.preferences(),
+              EditorWindow::sampleDesign,
+              List.of(
+                  Map.entry("settings", settings.folder()),
+                  Map.entry("recovery", settings.safe().folder())));
       preferences =
           Optional.of(
               new SideWindow(table, stage, Words.of("preferences.title"), pane, 1040, 720)
