@@ -1,15 +1,21 @@
 package saddlewright.desktop;
 
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.PopupControl;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.stage.PopupWindow;
+import javafx.stage.Stage;
 import javafx.stage.Window;
 
 /**
@@ -97,14 +103,33 @@ final class ByKeys {
 
   /** Presses a key until what has the focus has this id. */
   ByKeys walkTo(String id, String combination) throws Exception {
-    for (int i = 0; i < 60; i++) {
+    return walkTo(id, n -> id.equals(n.getId()), combination);
+  }
+
+  /** Presses a key until what has the focus is what is sought. */
+  ByKeys walkTo(String name, Predicate<Node> sought, String combination) throws Exception {
+    Set<Node> passed = new LinkedHashSet<>();
+    int again = 0;
+    while (again < 3) {
       Node at = focus();
-      if (at != null && id.equals(at.getId())) {
+      if (at != null && OnStage.run(() -> sought.test(at))) {
         return this;
       }
+      again = passed.add(at) ? 0 : again + 1;
       press(combination);
     }
-    throw new AssertionError(combination + " never leads to " + id + ", but to " + focus());
+    throw new AssertionError(
+        combination
+            + " never leads to "
+            + name
+            + ", only round "
+            + passed.stream().map(ByKeys::named).collect(Collectors.joining(", ")));
+  }
+
+  private static String named(Node n) {
+    return n == null
+        ? "nothing"
+        : n.getClass().getSimpleName() + "#" + n.getId() + " “" + n.getAccessibleText() + "”";
   }
 
   private static KeyCode code(String name) {
@@ -149,19 +174,26 @@ final class ByKeys {
 
   /** The scene that has the keyboard: of a popup, otherwise of the window in front. */
   private Scene scene() {
-    List<Window> open = Window.getWindows();
-    for (int i = open.size() - 1; i >= 0; i--) {
-      Window each = open.get(i);
-      if (each.isShowing()
-          && each instanceof PopupControl
-          && each.getScene().getFocusOwner() != null) {
-        return each.getScene();
-      }
-    }
+    List<Window> open =
+        Window.getWindows().stream().filter(x -> x.isShowing() && isMine(x)).toList();
     return open.stream()
-        .filter(Window::isFocused)
-        .findFirst()
+        .filter(x -> x instanceof PopupWindow && !(x instanceof Tooltip))
+        .filter(x -> x.getScene().getFocusOwner() != null)
+        .reduce((a, b) -> b)
+        .or(() -> open.stream().filter(Window::isFocused).findFirst())
+        .or(() -> open.stream().filter(Stage.class::isInstance).reduce((a, b) -> b))
         .map(Window::getScene)
-        .orElseGet(() -> w.window.stage().getScene());
+        .orElseThrow(() -> new AssertionError("no window is open"));
+  }
+
+  /** Whether it is the window of the test, or stands over it; others may not have closed yet. */
+  private boolean isMine(Window window) {
+    if (window == w.window.stage()) {
+      return true;
+    }
+    if (window instanceof PopupWindow p) {
+      return p.getOwnerWindow() != null && isMine(p.getOwnerWindow());
+    }
+    return window instanceof Stage s && s.getOwner() != null && isMine(s.getOwner());
   }
 }

@@ -17,6 +17,7 @@ import javafx.animation.Timeline;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.FileChooser;
@@ -187,6 +188,8 @@ class EveryActionTest {
     Map<String, String> bound = new HashMap<>();
     for (Action a : actions()) {
       for (KeyCombination k : a.keys()) {
+        // A name that is no key's is taken for a letter that no keyboard sends.
+        assertThat(k).as(a.name()).isInstanceOf(KeyCodeCombination.class);
         String before = bound.put(k.getName(), a.name());
         assertThat(before).as(k + " does " + before + " and " + a.name()).isNull();
       }

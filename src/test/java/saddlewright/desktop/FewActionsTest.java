@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextArea;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import saddlewright.casefile.Case;
@@ -15,6 +20,7 @@ import saddlewright.dentition.Tooth;
 import saddlewright.design.Component;
 import saddlewright.design.ComponentId;
 import saddlewright.design.Note;
+import saddlewright.desktop.actions.Actions;
 import saddlewright.geometry.Point;
 
 /**
@@ -24,6 +30,7 @@ import saddlewright.geometry.Point;
 class FewActionsTest {
   private static final ComponentId ANY = ComponentId.of("x-1");
   private static final int AIM = 30;
+  private static final int AIM_FROM_TEMPLATE = 12;
   private static final String NOTE = "Altered cast impression for the free ends";
 
   private int actions;
@@ -72,6 +79,68 @@ class FewActionsTest {
       }
       assertThat(actions).isLessThanOrEqualTo(AIM);
     }
+  }
+
+  @Test
+  void it_is_begun_from_a_template(@TempDir Path settings) throws Exception {
+    Case demo = CaseStore.load(Path.of("demo-cases/01-lower-class-1-rpi.json"));
+    try (OnStage w = OnStage.open(settings)) {
+      w.settle();
+      counted(() -> {}); // The menu is opened.
+      counted(() -> chooseInMenu(w, "file.new-from-template"));
+      pressInPage("templates-lower");
+      pressInPage("templates-class-I");
+      counted(
+          () ->
+              OnStage.run(
+                  () -> {
+                    page().lookupAll(".template-begin").stream()
+                        .map(Button.class::cast)
+                        .filter(b -> b.getAccessibleText().contains("RPI sets and lingual bar"))
+                        .findFirst()
+                        .orElseThrow()
+                        .fire();
+                    return null;
+                  }));
+      w.settle();
+      System.out.println(
+          "The lower Class I demo from a template: " + actions + " pointer actions.");
+      assertThat(bare(w.table().current())).containsExactlyInAnyOrderElementsOf(bare(demo));
+      assertThat(actions).isLessThanOrEqualTo(AIM_FROM_TEMPLATE);
+    }
+  }
+
+  private static void chooseInMenu(OnStage w, String key) throws Exception {
+    String name = Words.of(key).replace("_", "");
+    OnStage.run(
+        () -> {
+          Actions.of(w.window.menus()).stream()
+              .filter(a -> a.name().equals(name))
+              .findFirst()
+              .orElseThrow()
+              .run();
+          return null;
+        });
+    w.settle();
+  }
+
+  private static Node page() {
+    return Window.getWindows().stream()
+        .filter(x -> x.isShowing() && x.getScene() != null)
+        .map(x -> x.getScene().lookup("#templates"))
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void pressInPage(String id) throws Exception {
+    counted(
+        () ->
+            OnStage.run(
+                () -> {
+                  ((ButtonBase) page().lookup("#" + id)).fire();
+                  return null;
+                }));
   }
 
   /** The components without their ids; where the words of a note lie is a matter of taste. */

@@ -1,6 +1,7 @@
 package saddlewright.desktop.findings;
 
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
@@ -18,6 +19,9 @@ final class RulePagePane extends VBox {
   private final VBox text = new VBox();
   private final ScrollPane scroll = new ScrollPane(text);
   private final Button back = new Button(Words.of("page.back"));
+
+  /** What had the focus when the page was opened, to which it goes back. */
+  private Optional<Node> cameFrom = Optional.empty();
 
   RulePagePane(Worktable table) {
     this.table = table;
@@ -44,10 +48,15 @@ final class RulePagePane extends VBox {
 
   private void leave() {
     table.pageProperty().set(Optional.empty());
+    cameFrom.filter(n -> n.getScene() == getScene()).ifPresent(Node::requestFocus);
+    cameFrom = Optional.empty();
   }
 
   private void show(Optional<String> id) {
     Optional<Rule> rule = id.flatMap(RuleBook::find);
+    if (!isVisible() && getScene() != null) {
+      cameFrom = Optional.ofNullable(getScene().getFocusOwner());
+    }
     setVisible(rule.isPresent());
     if (rule.isEmpty()) {
       return;
