@@ -7,7 +7,9 @@ import javafx.stage.Screen;
 import saddlewright.desktop.focus.TabLeaves;
 import saddlewright.desktop.sheet.SheetType;
 
-/** The look and feel of a window: the type of the desk in its size, light or dark as the desk is. */
+/**
+ * The look and feel of a window: the type of the desk in its size, light or dark as the desk is.
+ */
 final class DeskLook {
   /** Text so large that words take a line of their own. */
   private static final PseudoClass LARGE = PseudoClass.getPseudoClass("large");

@@ -90,6 +90,7 @@ final class PreviewWindow {
   void show() {
     stage.show();
     stage.toFront();
+    stage.requestFocus();
   }
 
   void hide() {

@@ -33,10 +33,12 @@ final class ByKeys {
           "]", KeyCode.CLOSE_BRACKET);
 
   private final OnStage w;
+  private final List<Window> strangers;
   private int keys;
 
-  ByKeys(OnStage w) {
+  ByKeys(OnStage w) throws Exception {
     this.w = w;
+    this.strangers = OnStage.run(() -> List.copyOf(Window.getWindows()));
   }
 
   /** How many keys have been pressed. */
@@ -180,20 +182,14 @@ final class ByKeys {
         .filter(x -> x instanceof PopupWindow && !(x instanceof Tooltip))
         .filter(x -> x.getScene().getFocusOwner() != null)
         .reduce((a, b) -> b)
-        .or(() -> open.stream().filter(Window::isFocused).findFirst())
+        .or(() -> open.stream().filter(Window::isFocused).reduce((a, b) -> b))
         .or(() -> open.stream().filter(Stage.class::isInstance).reduce((a, b) -> b))
         .map(Window::getScene)
         .orElseThrow(() -> new AssertionError("no window is open"));
   }
 
-  /** Whether it is the window of the test, or stands over it; others may not have closed yet. */
+  /** Whether it was opened by the test; those of others may not have closed yet. */
   private boolean isMine(Window window) {
-    if (window == w.window.stage()) {
-      return true;
-    }
-    if (window instanceof PopupWindow p) {
-      return p.getOwnerWindow() != null && isMine(p.getOwnerWindow());
-    }
-    return window instanceof Stage s && s.getOwner() != null && isMine(s.getOwner());
+    return window == w.window.stage() || !strangers.contains(window);
   }
 }
