@@ -67,6 +67,7 @@ final class FacePicture extends Picture {
         card,
         "picture-" + face.name().toLowerCase(Locale.ROOT),
         Words.of("card.face", ToothNames.full(tooth), ToothNames.face(tooth, face)));
+    ask(403, 325);
     this.face = face;
     boolean crownUp = tooth.arch() == Arch.LOWER;
     Vector occlusal = new Vector(0, crownUp ? 1 : -1);
@@ -173,14 +174,21 @@ final class FacePicture extends Picture {
     double shift = settled + live;
     double degrees = degrees();
     double right = getWidth() / 2 / scale;
-    for (Path root : crown.roots()) {
-      add(line(moved(root.points(), degrees, -shift), false), "tooth-root");
+    boolean there = chart.stands(tooth);
+    if (there) {
+      for (Path root : crown.roots()) {
+        add(line(moved(root.points(), degrees, -shift), false), "tooth-root");
+      }
     }
-    add(line(moved(crown.crown().points(), degrees, -shift), true), "tooth-body");
-    for (Path d : crown.details()) {
-      add(line(moved(d.points(), degrees, -shift), false), "tooth-detail");
+    add(
+        line(moved(crown.crown().points(), degrees, -shift), true),
+        there ? "tooth-body" : "tooth-lost");
+    if (there) {
+      for (Path d : crown.details()) {
+        add(line(moved(d.points(), degrees, -shift), false), "tooth-detail");
+      }
     }
-    gum(crown, right, shift);
+    gum(crown, right, shift, there);
     survey(crown, degrees, shift, tooth, chart);
     add(
         line(List.of(onGum(-right + 1.4, -4), onGum(-right + 1.4, above - 1)), false),
@@ -239,10 +247,10 @@ final class FacePicture extends Picture {
     return points.stream().map(p -> onTooth(p.x(), p.y() + dy, degrees)).toList();
   }
 
-  private void gum(CrownFace crown, double right, double shift) {
+  private void gum(CrownFace crown, double right, double shift, boolean scalloped) {
     List<Point2D> edgeOfGum = new ArrayList<>();
     for (Point p : crown.margin(right + 1)) {
-      edgeOfGum.add(onGum(p.x(), p.y() - shift));
+      edgeOfGum.add(onGum(p.x(), (scalloped ? p.y() : 0) - shift));
     }
     List<Point2D> whole = new ArrayList<>(edgeOfGum);
     whole.add(onGum(right + 1, -20));
@@ -253,7 +261,6 @@ final class FacePicture extends Picture {
 
   private void survey(CrownFace crown, double degrees, double shift, Tooth tooth, ArchChart chart) {
     List<Point> bulge = new ArrayList<>();
-    int column = 0;
     for (Map.Entry<Zone, Knob> e : heights.entrySet()) {
       Zone z = e.getKey();
       double x = z.end().map(d -> d == End.MESIAL ? ZONE_AT : -ZONE_AT).orElse(0.0);
@@ -289,7 +296,9 @@ final class FacePicture extends Picture {
         List<Node> nodes = new ArrayList<>(List.of(handle(place)));
         knob.show(nodes.toArray(Node[]::new));
       }
-      zoneWords(z, u, sx, column++);
+      if (chart.stands(tooth)) {
+        zoneWords(z, u, sx);
+      }
     }
     bulge.sort(java.util.Comparator.comparingDouble(Point::x));
     Point first = bulge.get(0);
@@ -306,7 +315,7 @@ final class FacePicture extends Picture {
   }
 
   /** Three columns below the gingival margin say of each zone what is charted. */
-  private void zoneWords(Zone z, Optional<Undercut> u, double sx, int column) {
+  private void zoneWords(Zone z, Optional<Undercut> u, double sx) {
     double share = z.end().isEmpty() ? 0.5 : sx > 0 ? 0.82 : 0.18;
     double x = getWidth() * share;
     double y = isCrownUp() ? getHeight() - 44 : 44;

@@ -59,6 +59,7 @@ final class PlanPicture extends Picture {
   PlanPicture(
       Surveyed card, Tooth tooth, Knob.Writing writing, java.util.function.Consumer<Knob> look) {
     super(card, "picture-plan", Words.of("card.plan", ToothNames.full(tooth)));
+    ask(403, 325);
     boolean upper = tooth.arch() == Arch.UPPER;
     boolean right = tooth.side() == Side.RIGHT;
     for (Zone z : Zone.values()) {

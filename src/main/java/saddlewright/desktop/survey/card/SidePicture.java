@@ -36,6 +36,7 @@ final class SidePicture extends Picture {
 
   SidePicture(Surveyed card, Tooth tooth, Knob.Writing writing, Consumer<Knob> look) {
     super(card, "picture-side", Words.of("card.side", ToothNames.full(tooth)));
+    ask(403, 325);
     boolean crownUp = tooth.arch() == Arch.LOWER;
     tilt =
         new TiltTouch(
@@ -87,7 +88,9 @@ final class SidePicture extends Picture {
         scale, getWidth() / 2, isCrownUp() ? above * scale + 6 : getHeight() - above * scale - 30);
     double right = getWidth() / 2 / scale;
     double degrees = tilt.rightDegrees(chart, tooth);
-    add(line(moved(crown.root().points(), degrees), false), "tooth-root");
+    if (stands) {
+      add(line(moved(crown.root().points(), degrees), false), "tooth-root");
+    }
     add(line(moved(crown.crown().points(), degrees), true), stands ? "tooth-body" : "tooth-lost");
     gum(crown, right);
     if (stands) {
@@ -110,6 +113,9 @@ final class SidePicture extends Picture {
 
   private void side(Tooth tooth, Face face, Point2D at, HPos across, VPos down) {
     word(Words.capital(ToothNames.face(tooth, face)), at, across, down, "picture-side");
+    if (!card().chart().stands(tooth)) {
+      return;
+    }
     Zone middle = Zone.of(face, java.util.Optional.empty());
     word(
         Items.undercut(middle)

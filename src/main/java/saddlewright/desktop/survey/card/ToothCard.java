@@ -27,6 +27,9 @@ import saddlewright.desktop.survey.picture.Touch;
 
 /** The card of the selected tooth: three pictures of it, and its numbers beside them. */
 public final class ToothCard extends BorderPane {
+  /** Text up to this size leaves the numbers beside the pictures. */
+  private static final double MOST_BESIDE = 1.4;
+
   private final Surveyed card;
   private final Label title = new Label();
   private final Button previous = new Button();
@@ -66,6 +69,7 @@ public final class ToothCard extends BorderPane {
     addEventFilter(KeyEvent.KEY_PRESSED, this::typed);
     table.selectionProperty().addListener(o -> follow());
     table.notationProperty().addListener(o -> turnTo(card.tooth()));
+    table.textSizeProperty().addListener(o -> turnTo(card.tooth()));
     card.chartProperty().addListener(o -> tell());
     turnTo(Tooth.T46);
     follow();
@@ -106,14 +110,18 @@ public final class ToothCard extends BorderPane {
     SidePicture side = new SidePicture(card, tooth, this::write, this::look);
     FlowPane pictures = new FlowPane(plan, buccal, side, lingual);
     pictures.getStyleClass().add("card-pictures");
-    ScrollPane middle = new ScrollPane(pictures);
+    // Large type leaves no room for numbers beside the pictures: there they follow below.
+    boolean below = card.table().textSizeProperty().get() > MOST_BESIDE;
+    ScrollPane middle = new ScrollPane(below ? new VBox(14, pictures, beside) : pictures);
     middle.setFitToWidth(true);
-    ScrollPane rest = new ScrollPane(beside);
-    rest.setFitToWidth(true);
-    rest.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    rest.getStyleClass().add("card-rest");
     setCenter(middle);
-    setRight(rest);
+    if (!below) {
+      ScrollPane rest = new ScrollPane(beside);
+      rest.setFitToWidth(true);
+      rest.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+      rest.getStyleClass().add("card-rest");
+      setRight(rest);
+    }
     if (focused) {
       applyCss();
       Optional.ofNullable(lookup("#" + focus)).ifPresent(javafx.scene.Node::requestFocus);
@@ -158,7 +166,8 @@ public final class ToothCard extends BorderPane {
 
   private void tell() {
     if (looked.isEmpty() || looked.get().getScene() == null) {
-      told.setText(Words.of("card.hint"));
+      boolean stands = card.chart().stands(card.tooth());
+      told.setText(Words.of(stands ? "card.hint" : "card.lost"));
       more.setText(Words.of("card.keys"));
       caution.setText("");
       return;
@@ -171,7 +180,7 @@ public final class ToothCard extends BorderPane {
     caution.setText(item.caution(card.chart(), tooth).orElse(""));
     more.setText(
         item.published(tooth)
-            .map(s -> Words.of("card.keys") + " " + Words.of("survey.published", s))
+            .map(s -> Words.of("survey.published", s))
             .orElseGet(() -> Words.of("card.keys")));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
+import javafx.beans.binding.DoubleBinding;
 import javafx.geometry.HPos;
 import javafx.geometry.Point2D;
 import javafx.geometry.VPos;
@@ -59,6 +60,18 @@ public abstract class Picture extends Pane {
 
   protected Surveyed card() {
     return card;
+  }
+
+  /**
+   * Asks for so much room at the usual size of text, in pixels. With larger text it grows, but less
+   * than the text, so that it stays in sight as a whole.
+   */
+  protected void ask(double width, double height) {
+    DoubleBinding grown = card.table().textSizeProperty().multiply(0.45).add(0.55);
+    prefWidthProperty().bind(grown.multiply(width));
+    prefHeightProperty().bind(grown.multiply(height));
+    minWidthProperty().bind(prefWidthProperty());
+    minHeightProperty().bind(prefHeightProperty());
   }
 
   /** Draws it anew, if it is in a window. */

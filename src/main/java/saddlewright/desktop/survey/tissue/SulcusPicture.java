@@ -61,7 +61,8 @@ final class SulcusPicture extends Picture {
         Words.of(
             "tissue.picture." + face.name().toLowerCase(Locale.ROOT),
             Words.of("entry.arch." + arch.code())));
-    getStyleClass().add("sulcus-picture");
+    ask(780, 281);
+
     this.face = face;
     this.item = face == Face.LINGUAL ? Items.LINGUAL_DEPTH : Items.BUCCAL_DEPTH;
     Vector deeper = new Vector(0, arch == Arch.LOWER ? -1 : 1);

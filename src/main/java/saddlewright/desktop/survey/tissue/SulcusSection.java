@@ -35,7 +35,8 @@ final class SulcusSection extends Picture {
 
   SulcusSection(Surveyed survey, Knob.Writing writing, Consumer<Knob> look) {
     super(survey, "sulcus-section", Words.of("tissue.section-name"));
-    getStyleClass().add("section-picture");
+    ask(340, 312);
+
     NumberTouch touch =
         new NumberTouch(
             "floor",

@@ -27,6 +27,9 @@ import saddlewright.desktop.survey.picture.Surveyed;
 
 /** The soft tissues of an arch as pictures, with what is charted of the arch as a whole. */
 public final class TissuePane extends BorderPane {
+  /** Text up to this size leaves the section beside the arch. */
+  private static final double MOST_BESIDE = 1.4;
+
   private final Surveyed survey;
   private final RadioButton upper = new RadioButton(Words.of("entry.arch.upper"));
   private final RadioButton lower = new RadioButton(Words.of("entry.arch.lower"));
@@ -78,6 +81,7 @@ public final class TissuePane extends BorderPane {
               fields.ifPresent(TissueFields::update);
               tell();
             });
+    table.textSizeProperty().addListener(o -> show(survey.tooth().arch(), survey.tooth()));
     Tooth first =
         table
             .selected()
@@ -114,14 +118,20 @@ public final class TissuePane extends BorderPane {
     }
     pictures.getChildren().add(buccal);
     beside.getChildren().add(all);
+    boolean below = survey.table().textSizeProperty().get() > MOST_BESIDE;
+    if (below) {
+      pictures.getChildren().add(beside);
+    }
     ScrollPane middle = new ScrollPane(pictures);
     middle.setFitToWidth(true);
-    ScrollPane rest = new ScrollPane(beside);
-    rest.setFitToWidth(true);
-    rest.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    rest.getStyleClass().add("card-rest");
     setCenter(middle);
-    setRight(rest);
+    if (!below) {
+      ScrollPane rest = new ScrollPane(beside);
+      rest.setFitToWidth(true);
+      rest.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+      rest.getStyleClass().add("card-rest");
+      setRight(rest);
+    }
     tell();
   }
 
@@ -161,7 +171,7 @@ public final class TissuePane extends BorderPane {
     say(item.caution(survey.chart(), k.tooth()).orElse(""), "field-caution");
     more.setText(
         item.published(k.tooth())
-            .map(s -> Words.of("tissue.keys") + " " + Words.of("survey.published", s))
+            .map(s -> Words.of("survey.published", s))
             .orElseGet(() -> Words.of("tissue.keys")));
   }
 
