@@ -350,6 +350,21 @@ class ToothCardTest {
   }
 
   @Test
+  void a_number_left_unfinished_belongs_to_the_tooth_that_was_shown() throws Exception {
+    OnStage.run(
+        () -> {
+          TextField field = (TextField) scene().lookup("#card-tooth-height");
+          field.requestFocus();
+          field.setText("8");
+          w.table().select(Subject.of(Tooth.T45));
+          return null;
+        });
+    Thread.sleep(200);
+    assertThat(of(Tooth.T45).crownHeight()).isEmpty();
+    assertThat(of(Tooth.T46).crownHeight()).contains(8.0);
+  }
+
+  @Test
   void tab_walks_the_zones_in_the_order_of_the_chart() throws Exception {
     List<String> order = new ArrayList<>();
     OnStage.run(

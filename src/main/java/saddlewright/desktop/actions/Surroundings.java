@@ -21,6 +21,8 @@ enum Surroundings {
   LIST("list-find", "list-menu", "list-several", "list-fold"),
   FINDINGS("finding", "waive"),
   FORM("answer", "day"),
+  PICTURES("knob", "knob-step", "knob-write", "knob-clear", "knob-tooth"),
+  QUICK_ENTRY("cell-type", "cell-way", "cell-block", "cell-fill", "cell-escape", "cell-arch"),
   PROJECTED("project"),
   PAGES("pages");
 

@@ -17,6 +17,7 @@ import saddlewright.design.Subject;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
 import saddlewright.desktop.subject.ComponentWords;
+import saddlewright.desktop.survey.Items;
 import saddlewright.rules.Profile;
 
 /** The case as a whole: what it is called, its classes with their reasons, its components. */
@@ -105,6 +106,7 @@ final class CaseForm {
           Words.of("soft.palate-limit"),
           Words.of("unit.palate-limit"),
           s.palateLimit(),
+          s.palateLimit().flatMap(Items::palateLimitCaution),
           v -> soft(table, arch, t -> t.withPalateLimit(v)));
     } else {
       form.check(

@@ -136,20 +136,32 @@ final class Form extends GridPane {
     return tip;
   }
 
+  /** A number about which nothing was published. */
+  void number(
+      String id, String name, String unit, Optional<Double> now, Consumer<Optional<Double>> set) {
+    number(id, name, unit, now, Optional.empty(), set);
+  }
+
   /**
    * A number that may be left empty.
    *
    * @param unit shown behind the field, with what is usual or possible
+   * @param caution what is odd about the number
    * @param set takes the number; refuses it with an IllegalArgumentException whose message is shown
    */
   void number(
-      String id, String name, String unit, Optional<Double> now, Consumer<Optional<Double>> set) {
+      String id,
+      String name,
+      String unit,
+      Optional<Double> now,
+      Optional<String> caution,
+      Consumer<Optional<Double>> set) {
     entry(
         id,
         name,
         new Label(unit),
         now.map(Form::exact).orElse(""),
-        Optional.empty(),
+        caution,
         written -> {
           String text = written.replace(',', '.');
           try {

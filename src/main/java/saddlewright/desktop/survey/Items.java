@@ -18,6 +18,7 @@ import saddlewright.chart.ToothFindings;
 import saddlewright.chart.ToothStatus;
 import saddlewright.chart.Undercut;
 import saddlewright.dentition.Arch;
+import saddlewright.dentition.PublishedRange;
 import saddlewright.dentition.RestSite;
 import saddlewright.dentition.Tooth;
 import saddlewright.dentition.ToothNames;
@@ -380,5 +381,11 @@ public final class Items {
         .flatMap(g -> g.items().stream())
         .filter(i -> i.id().equals(id))
         .findFirst();
+  }
+
+  /** What is odd about where the hard palate ends, mm from the incisal midpoint. */
+  public static Optional<String> palateLimitCaution(double mm) {
+    return PublishedRange.of("palate-limit", Tooth.T11)
+        .flatMap(r -> Likelihood.caution(Words.of("soft.palate-limit"), mm, Unit.MILLIMETRES, r));
   }
 }

@@ -77,7 +77,7 @@ final class CardFields extends VBox {
   }
 
   private void add(Item item, String title) {
-    ValueField f = new ValueField(card, item, title);
+    ValueField f = new ValueField(card, tooth, item, title);
     fields.add(f);
     getChildren().add(f);
   }
@@ -86,7 +86,7 @@ final class CardFields extends VBox {
     if (card.tooth() != tooth) {
       return;
     }
-    fields.forEach(f -> f.show(card.chart(), card.tooth()));
+    fields.forEach(f -> f.show(card.chart()));
     headings();
   }
 

@@ -290,10 +290,13 @@ final class FacePicture extends Picture {
         under.add(onTooth(at + half, line - shift, degrees));
         under.add(onTooth(at + 0.6 * half, low - shift, degrees));
         under.add(onTooth(at - 0.6 * half, low - shift, degrees));
-        add(line(under, true), "zone-filled");
+        javafx.scene.shape.Path below = line(under, true);
+        below.getStyleClass().add("zone-filled");
         Line drop = new Line(top.getX(), top.getY(), place.getX(), place.getY());
         add(drop, "picture-axis");
+        // All from the survey line down can be dragged, not the handle alone.
         List<Node> nodes = new ArrayList<>(List.of(handle(place)));
+        nodes.add(0, below);
         knob.show(nodes.toArray(Node[]::new));
       }
       if (chart.stands(tooth)) {

@@ -5,6 +5,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -149,8 +150,10 @@ public final class ToothCard extends BorderPane {
 
   private void typed(KeyEvent e) {
     KeyCode c = e.getCode();
-    boolean back = c == KeyCode.PAGE_UP || c == KeyCode.LEFT && e.isShortcutDown();
-    boolean on = c == KeyCode.PAGE_DOWN || c == KeyCode.RIGHT && e.isShortcutDown();
+    // In a text these go by words.
+    boolean free = e.isShortcutDown() && !(e.getTarget() instanceof TextInputControl);
+    boolean back = c == KeyCode.PAGE_UP || c == KeyCode.LEFT && free;
+    boolean on = c == KeyCode.PAGE_DOWN || c == KeyCode.RIGHT && free;
     if ((back || on) && !e.isAltDown() && !e.isShiftDown()) {
       walk(on ? 1 : -1);
       e.consume();

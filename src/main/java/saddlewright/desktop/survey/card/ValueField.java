@@ -27,6 +27,9 @@ import saddlewright.desktop.survey.picture.Surveyed;
 /** One item beside the pictures, as a number or a word that can be changed there. */
 final class ValueField extends VBox {
   private final Surveyed card;
+  // Its own: what is left unfinished when the card turns to another tooth still belongs to this
+  // one.
+  private final Tooth tooth;
   private final Item item;
   private final Label name;
   private final Label unit = new Label();
@@ -36,8 +39,9 @@ final class ValueField extends VBox {
   private Optional<Knob> askedBy = Optional.empty();
   private boolean showing;
 
-  ValueField(Surveyed card, Item item, String title) {
+  ValueField(Surveyed card, Tooth tooth, Item item, String title) {
     this.card = card;
+    this.tooth = tooth;
     this.item = item;
     this.name = new Label(title);
     getStyleClass().add("value-field");
@@ -95,7 +99,7 @@ final class ValueField extends VBox {
     return item;
   }
 
-  void show(ArchChart chart, Tooth tooth) {
+  void show(ArchChart chart) {
     showing = true;
     boolean asked = item.isAskedOf(chart, tooth);
     setVisible(asked);
@@ -141,7 +145,7 @@ final class ValueField extends VBox {
 
   private void typed(KeyEvent e) {
     if (e.getCode() == KeyCode.ESCAPE) {
-      String now = item.text(card.settled(), card.tooth());
+      String now = item.text(settled(), tooth);
       boolean changed = !text.orElseThrow().getText().equals(now);
       text.orElseThrow().setText(now);
       if (changed || askedBy.isPresent()) {
@@ -163,10 +167,13 @@ final class ValueField extends VBox {
     to.ifPresent(Knob::requestFocus);
   }
 
+  private ArchChart settled() {
+    return card.table().current().chart(tooth.arch());
+  }
+
   /** Takes over what is written; whether it could be used. */
   private boolean enter(String written) {
-    ArchChart chart = card.settled();
-    Tooth tooth = card.tooth();
+    ArchChart chart = settled();
     if (showing || !item.isAskedOf(chart, tooth)) {
       return false;
     }

@@ -32,6 +32,7 @@ import saddlewright.dentition.Side;
 import saddlewright.desktop.InWords;
 import saddlewright.desktop.Words;
 import saddlewright.desktop.Worktable;
+import saddlewright.desktop.survey.Items;
 
 /** What is charted of the soft tissues of an arch as a whole. */
 final class TissueFields extends VBox {
@@ -164,8 +165,14 @@ final class TissueFields extends VBox {
               }
             });
     updates.add(() -> field.setText(now().palateLimit().map(Words::number).orElse("")));
+    Label odd = new Label();
+    odd.getStyleClass().add("field-caution");
+    odd.setWrapText(true);
+    odd.managedProperty().bind(odd.textProperty().isNotEmpty());
+    updates.add(
+        () -> odd.setText(now().palateLimit().flatMap(Items::palateLimitCaution).orElse("")));
     line(Words.of("soft.palate-limit"), field, new Label(Words.of("unit.palate-limit")));
-    getChildren().add(said);
+    getChildren().addAll(said, odd);
   }
 
   private void check(

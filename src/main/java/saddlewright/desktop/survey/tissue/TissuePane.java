@@ -66,7 +66,15 @@ public final class TissuePane extends BorderPane {
     number.setId("tissue-number");
     number.getStyleClass().add("value-input");
     writing.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-    number.setOnAction(e -> enter());
+    number.setOnAction(e -> enter(true));
+    number
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                enter(false);
+              }
+            });
     number.addEventFilter(KeyEvent.KEY_PRESSED, this::typed);
     HBox line = new HBox(14, told, writing);
     line.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
@@ -136,7 +144,8 @@ public final class TissuePane extends BorderPane {
   }
 
   private void look(Knob knob) {
-    if (looked.filter(knob::equals).isPresent()) {
+    // While a number is being written, what the pointer passes over is not meant.
+    if (looked.filter(knob::equals).isPresent() || number.isFocused() && !knob.isFocused()) {
       return;
     }
     looked = Optional.of(knob);
@@ -194,25 +203,32 @@ public final class TissuePane extends BorderPane {
 
   private void typed(KeyEvent e) {
     if (e.getCode() == KeyCode.ESCAPE) {
+      looked.ifPresent(k -> number.setText(k.touch().item().text(survey.settled(), k.tooth())));
       looked.ifPresent(Knob::requestFocus);
       tell();
       e.consume();
     }
   }
 
-  private void enter() {
+  /** Takes over the number that is written, and goes back to the picture. */
+  private void enter(boolean back) {
     if (looked.isEmpty()) {
       return;
     }
     Knob k = looked.get();
-    ArchChart chart = survey.settled();
-    Entry entry = k.touch().item().enter(chart, k.tooth(), number.getText());
-    if (entry instanceof Entry.Refused no) {
-      say(no.sentence(), "field-error");
-      return;
+    Item item = k.touch().item();
+    ArchChart chart = survey.table().current().chart(k.tooth().arch());
+    if (!number.getText().strip().equals(item.text(chart, k.tooth()))) {
+      Entry entry = item.enter(chart, k.tooth(), number.getText());
+      if (entry instanceof Entry.Refused no) {
+        say(no.sentence(), "field-error");
+        return;
+      }
+      survey.commit(k.touch(), k.tooth(), ((Entry.Taken) entry).chart(), new Gesture());
     }
-    k.requestFocus();
-    survey.commit(k.touch(), k.tooth(), ((Entry.Taken) entry).chart(), new Gesture());
+    if (back) {
+      k.requestFocus();
+    }
     tell();
   }
 }
