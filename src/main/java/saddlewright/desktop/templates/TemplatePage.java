@@ -207,9 +207,11 @@ public final class TemplatePage extends VBox {
 
   private void read() {
     Templates.Found found = templates.all();
-    all = found.templates();
     say(String.join("\n", found.troubles()), Optional.empty());
-    fill();
+    if (!found.templates().equals(all)) {
+      all = found.templates();
+      fill();
+    }
   }
 
   private void say(String sentence, Optional<Runnable> undo) {
@@ -324,7 +326,7 @@ public final class TemplatePage extends VBox {
     row.setAlignment(Pos.CENTER);
     for (Layout l : layouts) {
       Region drawn = (Region) Picture.of(l, room);
-      double scale = Math.min(1, height / drawn.getPrefHeight());
+      double scale = Math.min(0.94, 0.94 * height / drawn.getPrefHeight());
       drawn.setScaleX(scale);
       drawn.setScaleY(scale);
       row.getChildren().add(new Group(drawn));

@@ -24,6 +24,8 @@ public final class Templates {
   /** What is found, with a sentence for each file that cannot be read. */
   public record Found(List<Template> templates, List<String> troubles) {}
 
+  private static Optional<List<Template>> read = Optional.empty();
+
   private final Path folder;
 
   public Templates(Path settings) {
@@ -43,8 +45,15 @@ public final class Templates {
     return new Found(out, own.troubles());
   }
 
-  /** Those that come with the program. */
-  public static List<Template> builtIn() {
+  /** Those that come with the program, read once. */
+  public static synchronized List<Template> builtIn() {
+    if (read.isEmpty()) {
+      read = Optional.of(List.copyOf(readBuiltIn()));
+    }
+    return read.get();
+  }
+
+  private static List<Template> readBuiltIn() {
     List<Template> out = new ArrayList<>();
     for (String line : resource("index.txt").lines().toList()) {
       if (line.isBlank() || line.startsWith("#")) {
