@@ -46,11 +46,14 @@ public final class TemplatePage extends VBox {
   /** Width of a picture at the usual size of text, in pixels. */
   private static final double WIDTH = 232;
 
+  private static final double LARGE = 1.5;
+
   private final Templates templates;
   private final Worktable table;
   private final Taker open;
   private final FlowPane cards = new FlowPane(14, 14);
-  private final ScrollPane scroll = new ScrollPane(cards);
+  private final ScrollPane scroll = new ScrollPane();
+  private final VBox below = new VBox(12);
   private final Label said = new Label();
   private final Button back = new Button(Words.of("templates.put-back"));
   private final CheckBox surveyed = new CheckBox(Words.of("templates.surveyed"));
@@ -94,9 +97,23 @@ public final class TemplatePage extends VBox {
     back.managedProperty().bind(back.visibleProperty());
     // Before the scroll pane, which takes some of these keys for itself.
     scroll.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
-    getChildren().addAll(filters(), scroll, message, new VBox(4, surveyed, why), keeping());
-    table.textSizeProperty().addListener((o, was, now) -> fill());
+    below.getChildren().addAll(message, new VBox(4, surveyed, why), keeping());
+    getChildren().addAll(filters(), scroll, below);
+    table.textSizeProperty().addListener((o, was, now) -> arrange());
+    arrange();
     read();
+  }
+
+  /** With large text what stands below the templates would take their room: it goes with them. */
+  private void arrange() {
+    getChildren().remove(below);
+    if (table.textSizeProperty().get() > LARGE) {
+      scroll.setContent(new VBox(12, cards, below));
+    } else {
+      scroll.setContent(cards);
+      getChildren().add(below);
+    }
+    fill();
   }
 
   private FlowPane filters() {
@@ -179,6 +196,7 @@ public final class TemplatePage extends VBox {
     words.setOnAction(e -> save());
     save.disableProperty().bind(name.textProperty().isEmpty());
     HBox row = new HBox(8, name, words, save);
+    row.setMinHeight(Region.USE_PREF_SIZE);
     Label without = words(Words.of("templates.without-patient"));
     without.getStyleClass().add("hint-line");
     VBox box = new VBox(4, heading, row, without);
@@ -203,6 +221,7 @@ public final class TemplatePage extends VBox {
   /** Gives the keyboard to the field for the name of a new template. */
   public void keep() {
     name.requestFocus();
+    Platform.runLater(() -> scroll.setVvalue(below.getParent() == this ? scroll.getVvalue() : 1));
   }
 
   private void read() {
@@ -221,7 +240,8 @@ public final class TemplatePage extends VBox {
   }
 
   private void fill() {
-    double width = WIDTH * table.textSizeProperty().get();
+    // Words need the room that their size takes; a picture is seen well enough in less.
+    double width = WIDTH * (0.5 + 0.5 * table.textSizeProperty().get());
     List<TemplateCard> shown =
         all.stream()
             .filter(t -> t.fits(arch, kennedy))
@@ -387,7 +407,7 @@ public final class TemplatePage extends VBox {
   private void bringIntoView(Node card) {
     Bounds b = card.getBoundsInParent();
     double seen = scroll.getViewportBounds().getHeight();
-    double beyond = cards.getHeight() - seen;
+    double beyond = scroll.getContent().getLayoutBounds().getHeight() - seen;
     if (beyond <= 0) {
       return;
     }
