@@ -58,6 +58,10 @@ class NothingClippedTest {
       for (Node c : l.getChildrenUnmodifiable()) {
         if (c instanceof Text t) {
           seen[0]++;
+          if (l.getWidth() < 1 && l.isManaged()) {
+            // A label with no room at all shows not even a sign that it is cut.
+            cut.add("no room for \"" + l.getText().replace('\n', ' ') + "\" on " + screen);
+          }
           boolean shortened =
               t.getText().endsWith(l.getEllipsisString())
                   && !l.getText().endsWith(l.getEllipsisString());

@@ -3,6 +3,7 @@ package saddlewright.desktop.panels;
 import java.util.EnumMap;
 import java.util.Map;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -20,7 +21,6 @@ public final class ViewChoice extends FlowPane {
   public ViewChoice(Worktable table, SheetPane sheet) {
     super(5, 5);
     setAlignment(Pos.CENTER_RIGHT);
-    setPrefWrapLength(Double.MAX_VALUE);
     Runnable room = () -> setMinWidth(table.isTextLarge() ? 0 : USE_PREF_SIZE);
     table.textSizeProperty().addListener(o -> room.run());
     room.run();
@@ -43,6 +43,17 @@ public final class ViewChoice extends FlowPane {
             button("view.smaller", "view.zoom-out", () -> sheet.zoom(1 / ZOOM)),
             button("view.fit", "view.fit-hint", sheet::fit),
             button("view.larger", "view.zoom-in", () -> sheet.zoom(ZOOM)));
+  }
+
+  /** All in one row, where there is room for it. */
+  @Override
+  protected double computePrefWidth(double height) {
+    double width =
+        snappedLeftInset() + snappedRightInset() + getHgap() * (getChildren().size() - 1);
+    for (Node n : getChildren()) {
+      width += snapSizeX(n.prefWidth(-1));
+    }
+    return width;
   }
 
   private static Button button(String text, String hint, Runnable action) {
