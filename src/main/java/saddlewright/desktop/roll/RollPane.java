@@ -234,7 +234,7 @@ public final class RollPane extends VBox {
     long now = System.currentTimeMillis();
     KeyCode code = e.getCode();
     if (code == KeyCode.ENTER
-        || code == KeyCode.SPACE && !typed.isGoingOn(now)
+        || code == KeyCode.SPACE && !typed.isInWords(now)
         || code == KeyCode.CONTEXT_MENU
         || code == KeyCode.F10 && e.isShiftDown()) {
       typed.clear();
@@ -244,7 +244,10 @@ public final class RollPane extends VBox {
       typed.back(now);
       find();
       e.consume();
-    } else if (code == KeyCode.ESCAPE && typed.isGoingOn(now)) {
+    } else if (code == KeyCode.ESCAPE) {
+      if (!typed.isGoingOn(now)) {
+        sheet.requestFocus();
+      }
       typed.clear();
       foot.setText(Words.of("roll.hint"));
       e.consume();
@@ -263,7 +266,7 @@ public final class RollPane extends VBox {
             && !e.isMetaDown()
             && letter.length() == 1
             && !Character.isISOControl(letter.charAt(0));
-    if (!text || letter.isBlank() && !typed.isGoingOn(now)) {
+    if (!text || letter.isBlank() && !typed.isInWords(now)) {
       return;
     }
     typed.type(letter, now);

@@ -22,6 +22,11 @@ final class Typed {
     return !text.isEmpty() && now - last <= PAUSE;
   }
 
+  /** Whether words are being typed, so that a space is one more sign; a number is at its end. */
+  boolean isInWords(long now) {
+    return isGoingOn(now) && text.chars().anyMatch(Character::isLetter);
+  }
+
   void type(String letter, long now) {
     text = isGoingOn(now) ? text + letter : letter;
     last = now;

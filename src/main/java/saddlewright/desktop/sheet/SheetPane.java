@@ -226,6 +226,9 @@ public final class SheetPane extends Pane {
             .filter(Subject.OfTooth.class::isInstance)
             .map(s -> ((Subject.OfTooth) s).tooth())
             .toList();
+    if (stage().isPresent()) {
+      return menu;
+    }
     if (teeth.size() > 1 && there.stream().anyMatch(table.selectionProperty().get()::contains)) {
       choices.into(menu, teeth);
     } else {

@@ -304,6 +304,10 @@ final class Walking {
   }
 
   private List<Sites.Site> sites(Tooth tooth) {
+    if (table.stageProperty().get().isPresent()) {
+      // A stage is looked at: what is placed on it would be placed on the whole design.
+      return List.of();
+    }
     return offers
         .tool()
         .map(Tool::sites)
