@@ -198,6 +198,7 @@ final class CaseFiles {
     }
     table.stepProperty().set(Step.REVIEW);
     settings.safe().handOver(claimed, work, journal.journal());
+    watch.isTold();
     notices.recovered(copy, disk);
   }
 

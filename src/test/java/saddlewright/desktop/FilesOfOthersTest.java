@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import saddlewright.casefile.Case;
 import saddlewright.casefile.json.CaseStore;
+import saddlewright.desktop.desks.Desk;
 import saddlewright.desktop.safekeeping.LeftBehind;
 import saddlewright.desktop.safekeeping.PreviousVersion;
 
@@ -203,6 +204,39 @@ class FilesOfOthersTest {
       try (var left = Files.list(settings.resolve("state/recovery"))) {
         assertThat(left.filter(p -> p.toString().endsWith(".recovery"))).isEmpty();
       }
+    }
+  }
+
+  @Test
+  void work_on_a_file_that_was_changed_since_is_laid_beside_it() throws Exception {
+    Path settings = folder.resolve("settings");
+    Path file = folder.resolve("case.saddle");
+    CaseStore.save(titled("as saved"), file);
+    LeftBehind.in(settings.resolve("state"), titled("not saved"), Optional.of(file), "Plating");
+    CaseStore.save(titled("theirs"), file);
+    try (OnStage w = OnStage.open(settings)) {
+      until("offered", () -> w.find("recovery", Node.class).isVisible());
+      press(w, "recovery", "Open this work");
+      w.settle();
+      // Longer than the watch takes to look: what is said must not be taken back by it.
+      Thread.sleep(2500);
+      assertThat(said(w)).contains("so saving will ask first");
+      press(w, "notice", "Open the file too");
+      List<String> titles =
+          OnStage.run(
+              () ->
+                  w.window.desks().all().stream()
+                      .map(d -> d.table().current().title())
+                      .sorted()
+                      .toList());
+      assertThat(titles).containsExactly("not saved", "theirs");
+      assertThat(OnStage.run(() -> w.window.files().save())).isFalse();
+      assertThat(held(file)).isEqualTo("theirs");
+      OnStage.run(
+          () -> {
+            w.window.desks().all().stream().filter(d -> d != w.window).toList().forEach(Desk::shut);
+            return null;
+          });
     }
   }
 }

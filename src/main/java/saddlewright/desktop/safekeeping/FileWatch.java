@@ -65,10 +65,19 @@ public final class FileWatch {
     safe.run(this::look);
   }
 
+  /** As the file is now it has been told of already. */
+  public void isTold() {
+    synchronized (file) {
+      looked = file.known();
+      touch = looked.file().flatMap(Touch::of);
+    }
+  }
+
   /** Looks, off the thread of the window. */
   void look() {
     DeskFile.Known known;
     Disk disk;
+    boolean firstMissed;
     // While it is being saved here it is neither what it was nor known to be otherwise.
     synchronized (file) {
       known = file.known();
@@ -83,10 +92,10 @@ public final class FileWatch {
       looked = known;
       touch = now;
       disk = known.look();
+      // Many programs put a new file in the place of the old: it is gone when it is gone twice.
+      firstMissed = disk == Disk.GONE && !missed;
+      missed = firstMissed;
     }
-    // Many programs put a new file in the place of the old: it is gone when it is gone twice.
-    boolean firstMissed = disk == Disk.GONE && !missed;
-    missed = firstMissed;
     if (!firstMissed && disk != Disk.SAME) {
       safe.tell(
           () -> {
