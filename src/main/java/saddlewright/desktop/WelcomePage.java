@@ -91,6 +91,8 @@ final class WelcomePage extends ScrollPane {
     setContent(holder);
     remembered.shown().addListener(new WeakListChangeListener<>(following));
     recentFiles();
+    // Behind a case nothing is drawn: the case has the machine to itself.
+    visibleProperty().addListener(o -> draw());
     table.darkDeskProperty().addListener(o -> draw());
     table.inksProperty().addListener(o -> draw());
   }
@@ -155,6 +157,9 @@ final class WelcomePage extends ScrollPane {
   /** Has all pictures drawn in the colours of the desk. */
   private void draw() {
     illustrations.begin();
+    if (!isVisible()) {
+      return;
+    }
     Palette palette = table.inksProperty().get().on(table.darkDeskProperty().get());
     picture.setStyle("-fx-background-color: " + palette.hex(Ink.PAPER));
     List<Case> cases = List.copyOf(thumbnails.keySet());

@@ -1,17 +1,22 @@
 package saddlewright.desktop.welcome;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.WeakHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.paint.Color;
 import javafx.scene.transform.Transform;
+import javafx.stage.Window;
 import saddlewright.desktop.sheet.Picture;
 import saddlewright.drawing.Ink;
 import saddlewright.drawing.Palette;
@@ -27,16 +32,28 @@ public final class Illustrations {
 
   private static final long LONGEST_PAINTING_S = 5;
 
+  /** A thread that has nothing to do goes. */
+  private static final long IDLE_S = 2;
+
   private ExecutorService maker = maker();
+  private final Map<ImageView, Palette> made = new WeakHashMap<>();
 
   private static ExecutorService maker() {
-    return Executors.newSingleThreadExecutor(
-        work -> {
-          Thread t = new Thread(work, "illustrations");
-          t.setDaemon(true);
-          t.setPriority(Thread.MIN_PRIORITY);
-          return t;
-        });
+    ThreadPoolExecutor pool =
+        new ThreadPoolExecutor(
+            1,
+            1,
+            IDLE_S,
+            TimeUnit.SECONDS,
+            new LinkedBlockingQueue<>(),
+            work -> {
+              Thread t = new Thread(work, "illustrations");
+              t.setDaemon(true);
+              t.setPriority(Thread.MIN_PRIORITY);
+              return t;
+            });
+    pool.allowCoreThreadTimeOut(true);
+    return pool;
   }
 
   /** Forgets what has been asked for and not been made. */
@@ -45,20 +62,17 @@ public final class Illustrations {
     maker = maker();
   }
 
-  /** Has a picture made and put into a view. */
+  /** Has a picture made and put into a view, unless it is there in these colours. */
   public void show(Supplier<Layout> design, double width, Palette palette, ImageView view) {
+    if (palette.equals(made.get(view))) {
+      return;
+    }
     view.setFitWidth(width);
     view.setPreserveRatio(true);
-    make(design, width, palette, view::setImage);
+    make(design, width, palette, view);
   }
 
-  /** Is done when everything asked for before has been made. */
-  public void then(Runnable action) {
-    maker.execute(() -> Platform.runLater(action));
-  }
-
-  private void make(
-      Supplier<Layout> design, double width, Palette palette, Consumer<Image> receiver) {
+  private void make(Supplier<Layout> design, double width, Palette palette, ImageView view) {
     maker.execute(
         () -> {
           Layout layout = design.get();
@@ -66,7 +80,10 @@ public final class Illustrations {
           Platform.runLater(
               () -> {
                 try {
-                  receiver.accept(paint(layout, width, palette));
+                  if (isSeen(view)) {
+                    view.setImage(paint(layout, width, palette));
+                    made.put(view, palette);
+                  }
                 } finally {
                   painted.countDown();
                 }
@@ -78,6 +95,14 @@ public final class Illustrations {
             Thread.currentThread().interrupt();
           }
         });
+  }
+
+  /** Nothing is painted for a window that has been closed meanwhile. */
+  private static boolean isSeen(ImageView view) {
+    return Optional.ofNullable(view.getScene())
+        .map(Scene::getWindow)
+        .filter(Window::isShowing)
+        .isPresent();
   }
 
   private static Image paint(Layout layout, double width, Palette palette) {
