@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.collections.WeakListChangeListener;
 import javafx.geometry.Pos;
@@ -45,6 +46,13 @@ final class WelcomePage extends ScrollPane {
 
   /** The same of a demo case. */
   private static final double THUMBNAIL = 96;
+
+  private static final double THUMBNAIL_HEIGHT = 88;
+
+  /** What stands beside the words of a demo case besides its picture, pixels. */
+  private static final double BESIDE = 48;
+
+  private static final double LEAST_WORDS = 160;
 
   private final CaseFiles files;
   private final RecentFiles remembered;
@@ -232,17 +240,25 @@ final class WelcomePage extends ScrollPane {
     box.setFillWidth(true);
     HBox.setHgrow(box, Priority.ALWAYS);
     ImageView view = new ImageView();
+    view.setFitHeight(THUMBNAIL_HEIGHT);
     thumbnails.put(c, view);
     StackPane frame = new StackPane(view);
     frame.getStyleClass().add("order-frame");
-    frame.setMinSize(THUMBNAIL + 2, THUMBNAIL * 0.94);
-    frame.setMaxSize(THUMBNAIL + 2, THUMBNAIL * 0.94);
+    frame.setMinSize(THUMBNAIL + 2, THUMBNAIL_HEIGHT + 2);
+    frame.setMaxSize(THUMBNAIL + 2, THUMBNAIL_HEIGHT + 2);
     HBox row = new HBox(12, frame, box);
     row.setAlignment(Pos.CENTER_LEFT);
     Button b = new Button();
     b.setGraphic(row);
     b.getStyleClass().add("demo");
     b.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+    b.setMinWidth(0);
+    // The height of words that wrap is reckoned from their least width, which must be the real one.
+    for (Label words : List.of(title, classes)) {
+      words
+          .minWidthProperty()
+          .bind(Bindings.max(LEAST_WORDS, b.widthProperty().subtract(THUMBNAIL + BESIDE)));
+    }
     b.setContentDisplay(javafx.scene.control.ContentDisplay.GRAPHIC_ONLY);
     box.setMinWidth(0);
     b.setAccessibleText(c.title());

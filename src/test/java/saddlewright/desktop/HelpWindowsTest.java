@@ -215,6 +215,26 @@ class HelpWindowsTest {
     assertThat(desk.table().fileProperty().get()).isEqualTo(Optional.of(CASE));
   }
 
+  @Test
+  void every_demo_case_and_every_step_of_the_order_gets_its_picture() throws Exception {
+    long drawn = 0;
+    for (int i = 0; i < 600 && drawn < 12 + 7; i++) {
+      Thread.sleep(50);
+      drawn =
+          OnStage.run(
+              () ->
+                  java.util.stream.Stream.of("demo-cases", "order-picture")
+                      .flatMap(id -> desk.find(id, Node.class).lookupAll("ImageView").stream())
+                      .filter(n -> ((javafx.scene.image.ImageView) n).getImage() != null)
+                      .count());
+    }
+    assertThat(drawn).isEqualTo(12 + 7);
+    assertThat(desk.find("demo-cases", javafx.scene.layout.Pane.class).getChildren())
+        .as("a card is as high as its picture or its words, not higher")
+        .allSatisfy(
+            card -> assertThat(card.getBoundsInParent().getHeight()).isBetween(90.0, 160.0));
+  }
+
   /** Every key that the help names is one of the window's, as its menus bind them. */
   @Test
   void help_names_no_key_that_does_nothing() throws Exception {

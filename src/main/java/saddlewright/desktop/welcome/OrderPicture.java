@@ -20,6 +20,7 @@ import saddlewright.prescription.growth.GrowthStage;
 /** The order of work as pictures: one design as it grows from step to step. */
 public final class OrderPicture extends FlowPane {
   private static final double WIDTH = 128;
+  private static final double HEIGHT = 118;
 
   /** What stands at the steps that add something to the drawing. */
   private static final Map<Step, GrowthStage> STAGES = new EnumMap<>(Step.class);
@@ -52,11 +53,12 @@ public final class OrderPicture extends FlowPane {
 
   private void add(Step step, String name) {
     ImageView view = new ImageView();
+    view.setFitHeight(HEIGHT);
     views.put(step, view);
     StackPane frame = new StackPane(view);
     frame.getStyleClass().add("order-frame");
-    frame.setMinSize(WIDTH + 2, WIDTH * 0.94);
-    frame.setMaxSize(WIDTH + 2, WIDTH * 0.94);
+    frame.setMinSize(WIDTH + 2, HEIGHT + 2);
+    frame.setMaxSize(WIDTH + 2, HEIGHT + 2);
     Label words = new Label(name);
     words.setWrapText(true);
     words.setMinHeight(Region.USE_PREF_SIZE);
