@@ -50,6 +50,8 @@ final class NoticeBar extends HBox {
     Button b = new Button(offer.label());
     b.setMinWidth(USE_PREF_SIZE);
     b.getStyleClass().add("offer");
+    b.hoverProperty().addListener((o, was, is) -> offer.considered().accept(is || b.isFocused()));
+    b.focusedProperty().addListener((o, was, is) -> offer.considered().accept(is || b.isHover()));
     b.setOnAction(
         e -> {
           table.noticeProperty().set(Optional.empty());

@@ -30,7 +30,7 @@ import saddlewright.rules.Remedy;
 
 /**
  * Copies designs and components to the clipboard and pastes them. Where the mouth does not bear all
- * of them it is said what does not fit, shown on the sheet, and left to the user.
+ * of them it is said what does not fit, and left to the user, who sees on the sheet what is chosen.
  */
 public final class DesignCopies {
   /** So many are named one by one; of more it is said how many. */
@@ -252,18 +252,30 @@ public final class DesignCopies {
       return;
     }
     List<Offer> offers = new ArrayList<>();
-    offers.add(new Offer(Words.of("copying.all"), () -> then(() -> paste.accept(true))));
+    offers.add(
+        new Offer(
+            Words.of("copying.all"),
+            () -> then(() -> paste.accept(true)),
+            on -> show(preview.apply(true), on)));
     if (!t.fitting().isEmpty()) {
       offers.add(
           new Offer(
               Words.of("copying.what-fits", t.fitting().size(), t.parts(true).size()),
-              () -> then(() -> paste.accept(false))));
+              () -> then(() -> paste.accept(false)),
+              on -> show(preview.apply(false), on)));
     }
     offers.add(new Offer(Words.of("copying.none"), () -> then(() -> {})));
     table.say(Words.of("copying.misfits", misfits(t)) + rest(t), offers.toArray(Offer[]::new));
     asked = table.laidProperty().get();
-    shown = Optional.of(preview.apply(true));
-    table.previewProperty().set(shown);
+  }
+
+  /** Shows on the sheet what is thought about, as long as it is. */
+  private void show(Remedy remedy, boolean on) {
+    forget();
+    if (on && asked == table.laidProperty().get()) {
+      shown = Optional.of(remedy);
+      table.previewProperty().set(shown);
+    }
   }
 
   /** What was said is gone from above the sheet: what it was about is no longer shown. */
