@@ -191,6 +191,7 @@ final class CaseFiles {
         copy.file().flatMap(f -> PatientBeside.load(f, copy.subject()).patient());
     taken = Optional.empty();
     copy.file().ifPresentOrElse(f -> own.opened(f, copy.base()), own::none);
+    journal.expect(copy);
     table.recover(copy, asSaved, beside, Words.of("safe.edit-recovered"));
     if (!table.current().equals(copy.subject())) {
       // It could not be laid out, which is said; the copy is offered again at the next start.

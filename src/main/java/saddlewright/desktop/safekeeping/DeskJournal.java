@@ -13,6 +13,7 @@ public final class DeskJournal {
   private final DeskFile file;
   private final Journal journal;
   private Optional<PatientIdentity> patient;
+  private Optional<RecoveryCopy> recovered = Optional.empty();
 
   /** Keeps what changes from now on. */
   public DeskJournal(Worktable table, DeskFile file, Safekeeping safe) {
@@ -27,6 +28,11 @@ public final class DeskJournal {
     return journal;
   }
 
+  /** Until it is edited further, work that is about to be laid on the desk is as old as it was. */
+  public void expect(RecoveryCopy work) {
+    recovered = Optional.of(work);
+  }
+
   private void changed() {
     Optional<PatientIdentity> before = patient;
     patient = table.patientProperty().get();
@@ -34,16 +40,21 @@ public final class DeskJournal {
       journal.release();
       return;
     }
+    Optional<RecoveryCopy> asFound = recovered.filter(r -> r.subject().equals(table.current()));
     journal.keep(
         new RecoveryCopy(
             table.current(),
             table.fileProperty().get().map(Path::toAbsolutePath),
             file.digest(),
-            Instant.now(),
-            patient.equals(before)
-                ? table.undoNameProperty().get().orElse("")
-                : Words.of("safe.edit-patient"),
+            asFound.map(RecoveryCopy::at).orElseGet(Instant::now),
+            asFound.map(RecoveryCopy::edit).orElseGet(() -> edit(before)),
             patient,
             !patient.equals(table.savedPatient())));
+  }
+
+  private String edit(Optional<PatientIdentity> before) {
+    return patient.equals(before)
+        ? table.undoNameProperty().get().orElse("")
+        : Words.of("safe.edit-patient");
   }
 }

@@ -241,16 +241,27 @@ class JournalTest {
     assertThat(two.claim(seenByBoth)).isEmpty();
     Worktable desk = new Worktable();
     DeskJournal next = new DeskJournal(desk, new DeskFile(), one);
+    next.expect(seenByBoth.copy().get());
     desk.recover(seenByBoth.copy().get(), Optional.of(first), Optional.empty(), "Recovered");
     one.handOver(claimed, seenByBoth, next.journal());
     assertThat(claimed).exists();
     one.flush();
     assertThat(claimed).doesNotExist();
+    Path anew = next(state);
+    RecoveryCopy kept = RecoveryFormat.fromBytes(Files.readAllBytes(anew), "copy");
+    assertThat(kept.at()).isEqualTo(seenByBoth.copy().get().at());
+    assertThat(kept.edit()).isEqualTo("Title");
     assertThat(desk.current()).isEqualTo(table.current());
     assertThat(desk.unsavedProperty().get()).isTrue();
     desk.undo();
     assertThat(desk.current()).isEqualTo(first);
     assertThat(desk.unsavedProperty().get()).isFalse();
+  }
+
+  private static Path next(Path state) throws Exception {
+    try (var all = Files.list(state.resolve("recovery"))) {
+      return all.filter(p -> p.toString().endsWith(".recovery")).findFirst().orElseThrow();
+    }
   }
 
   @Test
