@@ -1,29 +1,31 @@
 package saddlewright.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
+import java.nio.file.Path;
 import java.util.Locale;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
-import saddlewright.casefile.Case;
-import saddlewright.dentition.Arch;
-import saddlewright.design.ArchDesign;
 import saddlewright.desktop.EditorWindow;
-import saddlewright.desktop.Worktable;
 
 /**
- * One window in a process of its own: an empty one or the editor, timed from the start of the Java
- * machine to its first frame, or edits timed until their pixels can be read.
+ * One window in a process of its own, which prints what it measures and halts. What is measured is
+ * the first argument:
+ *
+ * <ul>
+ *   <li>{@code empty}: an empty window, from the start of the Java machine to its first frame
+ *   <li>{@code themed}: the same with one label, so that the theme of the toolkit is loaded
+ *   <li>{@code editor}: the editor with its welcome page
+ *   <li>{@code edits}, {@code frames}: see {@link EditProbe} and {@link FrameProbe}
+ *   <li>{@code memory-empty}, {@code memory-editor}: see {@link MemoryProbe}
+ * </ul>
  */
 public final class WindowProbe {
-  private static final int WARM = 60;
-  private static final int TIMED = 120;
   private static String what;
 
   public static void main(String[] args) {
@@ -40,18 +42,34 @@ public final class WindowProbe {
   }
 
   private static void show(Stage stage) throws Exception {
-    if (what.equals("empty")) {
-      stage.setScene(new Scene(new BorderPane(), 1200, 800));
-      stage.show();
-      reportFirstFrame(stage.getScene());
-      return;
+    switch (what) {
+      case "empty", "themed", "memory-empty" -> {
+        BorderPane root = new BorderPane();
+        if (what.equals("themed")) {
+          root.setCenter(new Label("Saddlewright"));
+        }
+        stage.setScene(new Scene(root, 1200, 800));
+        stage.show();
+        if (what.equals("memory-empty")) {
+          MemoryProbe.afterAWhile();
+        } else {
+          reportFirstFrame(stage.getScene());
+        }
+      }
+      case "editor" -> {
+        editor(stage);
+        reportFirstFrame(stage.getScene());
+      }
+      case "edits" -> new EditProbe(editor(stage)).start();
+      case "frames" -> new FrameProbe(editor(stage), stage.getScene()).start();
+      case "memory-editor" -> new MemoryProbe(editor(stage)).start();
+      default -> throw new IllegalArgumentException(what);
     }
-    EditorWindow window = new EditorWindow(stage, Files.createTempDirectory("settings"));
-    if (what.equals("editor")) {
-      reportFirstFrame(stage.getScene());
-    } else {
-      Platform.runLater(() -> time(window.table(), stage.getScene()));
-    }
+  }
+
+  private static EditorWindow editor(Stage stage) throws Exception {
+    Path settings = Files.createTempDirectory("settings");
+    return new EditorWindow(stage, settings);
   }
 
   /** The second pulse begins when the frame of the first has been handed to the renderer. */
@@ -61,48 +79,19 @@ public final class WindowProbe {
         () -> {
           if (++pulses[0] == 2) {
             long start = ManagementFactory.getRuntimeMXBean().getStartTime();
-            System.out.println(System.currentTimeMillis() - start);
-            System.out.flush();
-            Runtime.getRuntime().halt(0);
+            var system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+            finish(
+                "%d %d",
+                System.currentTimeMillis() - start, system.getProcessCpuTime() / 1_000_000);
           }
           Platform.requestNextPulse();
         });
     Platform.requestNextPulse();
   }
 
-  /** Takes one component away and puts it back; a snapshot waits until it has been painted. */
-  private static void time(Worktable table, Scene scene) {
-    Case whole = DemoCase.largest();
-    table.lay(whole, java.util.Optional.empty());
-    ArchDesign design = whole.design(Arch.LOWER);
-    Case without =
-        whole.with(design.without(design.components().get(design.components().size() - 2).id()));
-    List<Double> millis = new ArrayList<>();
-    for (int i = 0; i < WARM + TIMED; i++) {
-      long before = System.nanoTime();
-      table.apply("edit", i % 2 == 0 ? without : whole);
-      double derived = (System.nanoTime() - before) / 1e6;
-      scene.snapshot(null);
-      double painted = (System.nanoTime() - before) / 1e6;
-      if (i >= WARM) {
-        millis.add(painted);
-        millis.add(derived);
-      }
-    }
-    List<Double> painted = new ArrayList<>();
-    List<Double> derived = new ArrayList<>();
-    for (int i = 0; i < millis.size(); i += 2) {
-      painted.add(millis.get(i));
-      derived.add(millis.get(i + 1));
-    }
-    Collections.sort(painted);
-    Collections.sort(derived);
-    System.out.printf(
-        Locale.ROOT,
-        "%.1f %.1f %.1f%n",
-        derived.get(TIMED / 2),
-        painted.get(TIMED / 2),
-        painted.get(TIMED * 99 / 100));
+  /** Prints what was measured and ends the process. */
+  static void finish(String format, Object... figures) {
+    System.out.println("measured " + String.format(Locale.ROOT, format, figures));
     System.out.flush();
     Runtime.getRuntime().halt(0);
   }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.InvalidationListener;
@@ -214,14 +215,15 @@ public final class EditorWindow implements Desk {
     // The first frame is not kept waiting by what is not yet seen, not even on another processor:
     // the demo cases are read after it, and the panels are built while the welcome page is read,
     // so that neither is the first case kept waiting by its panels.
-    after(
-        Duration.millis(50),
+    afterFirstFrame(
         () -> {
           welcome.fill();
           stage.getIcons().setAll(Icons.all());
           settings.found().look(files::tellOfFound);
+          PauseTransition idle = new PauseTransition(Duration.millis(250));
+          idle.setOnFinished(e -> putWorkInto(middle));
+          idle.play();
         });
-    after(Duration.millis(300), () -> putWorkInto(middle));
     table
         .openProperty()
         .addListener(
@@ -247,10 +249,19 @@ public final class EditorWindow implements Desk {
     stage.showingProperty().addListener(read);
   }
 
-  private static void after(Duration delay, Runnable action) {
-    PauseTransition pause = new PauseTransition(delay);
-    pause.setOnFinished(e -> action.run());
-    pause.play();
+  /** The third pulse begins when the frame of the first has long been painted. */
+  private static void afterFirstFrame(Runnable action) {
+    new AnimationTimer() {
+      private int pulses;
+
+      @Override
+      public void handle(long now) {
+        if (++pulses == 3) {
+          stop();
+          action.run();
+        }
+      }
+    }.start();
   }
 
   /** Puts the panels behind the welcome page, once. */

@@ -3,6 +3,7 @@ package saddlewright.desktop;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.InvalidationListener;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
@@ -135,6 +136,7 @@ public final class Worktable {
    */
   private final class DerivedWhenAsked extends ReadOnlyObjectWrapper<Assessment> {
     private Optional<Assessment> ofEmptyDesk = Optional.empty();
+    private boolean attaching;
 
     boolean isDerived() {
       return super.get() != null || ofEmptyDesk.isPresent();
@@ -143,13 +145,24 @@ public final class Worktable {
     @Override
     public Assessment get() {
       Assessment derived = super.get();
-      if (derived != null) {
+      if (derived != null || attaching) {
         return derived;
       }
       if (ofEmptyDesk.isEmpty()) {
         ofEmptyDesk = Optional.of(Assessment.of(current.get()));
       }
       return ofEmptyDesk.get();
+    }
+
+    /** A property is read once when it is listened to, for no other reason than to be valid. */
+    @Override
+    public void addListener(InvalidationListener listener) {
+      attaching = true;
+      try {
+        super.addListener(listener);
+      } finally {
+        attaching = false;
+      }
     }
   }
 
@@ -187,7 +200,7 @@ public final class Worktable {
 
   /** Class, layout and findings of the current case. */
   public ReadOnlyObjectProperty<Assessment> assessmentProperty() {
-    return assessment.getReadOnlyProperty();
+    return assessment;
   }
 
   public Assessment assessment() {

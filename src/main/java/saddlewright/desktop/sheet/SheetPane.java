@@ -84,7 +84,6 @@ public final class SheetPane extends Pane {
       SheetDrawing.of(Optional.empty(), Optional.empty(), DrawingOptions.DEFAULT);
   private List<Callout> numbers = List.of();
   private Optional<Arch> framed = Optional.empty();
-  private boolean following;
 
   public SheetPane(Worktable table, ToolBox tools) {
     this.table = table;
@@ -112,7 +111,7 @@ public final class SheetPane extends Pane {
     setClip(clip);
     rest.setOnFinished(e -> rest());
     InvalidationListener redraw = o -> redraw();
-    sceneProperty().addListener((o, was, now) -> follow());
+    table.assessmentProperty().addListener(o -> redrawIfChanged());
     table.notationProperty().addListener(redraw);
     table.surveyProperty().addListener(redraw);
     table.anatomyProperty().addListener(redraw);
@@ -134,21 +133,6 @@ public final class SheetPane extends Pane {
     new ViewGestures(this);
     Walking walking = new Walking(this, table, tools, ghost, cursor);
     new Pointing(this, table, tools, ghost, handles, walking);
-  }
-
-  /**
-   * Draws what lies on the desk from now on: only in a window is there anyone to see it, and what
-   * is derived from an empty desk need not be derived before its first frame.
-   */
-  private void follow() {
-    if (getScene() == null || following) {
-      return;
-    }
-    following = true;
-    table.assessmentProperty().addListener(o -> redrawIfChanged());
-    if (table.openProperty().get()) {
-      redrawIfChanged();
-    }
   }
 
   private void redrawIfChanged() {
