@@ -158,6 +158,8 @@ class EveryNodeTest {
         "edit.history",
         "edit.preferences",
         "design.school-edit",
+        "sheet.tooth-card",
+        "sheet.soft-tissues",
         "sheet.quick-entry",
         "help.cautions",
         "help.find",

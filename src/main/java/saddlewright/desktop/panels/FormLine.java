@@ -40,6 +40,11 @@ final class FormLine extends Region {
     return isStacked(width) ? width : width - GAP - nameWidth(width);
   }
 
+  /** The height that a node would like, and never less than it must have. */
+  private static double height(Node node, double width) {
+    return Math.max(node.minHeight(width), node.prefHeight(width));
+  }
+
   @Override
   protected double computeMinHeight(double width) {
     return computePrefHeight(width);
@@ -48,8 +53,8 @@ final class FormLine extends Region {
   @Override
   protected double computePrefHeight(double width) {
     double w = width < 0 ? getWidth() : width;
-    double first = name.prefHeight(nameWidth(w));
-    double second = value.prefHeight(valueWidth(w));
+    double first = height(name, nameWidth(w));
+    double second = height(value, valueWidth(w));
     return snapSizeY(isStacked(w) ? first + LEADING + second : Math.max(first, second));
   }
 
@@ -66,8 +71,8 @@ final class FormLine extends Region {
   @Override
   protected void layoutChildren() {
     double w = getWidth();
-    double nameHeight = name.prefHeight(nameWidth(w));
-    double valueHeight = value.prefHeight(valueWidth(w));
+    double nameHeight = height(name, nameWidth(w));
+    double valueHeight = height(value, valueWidth(w));
     if (isStacked(w)) {
       name.resizeRelocate(0, 0, w, nameHeight);
       value.resizeRelocate(0, nameHeight + LEADING, w, valueHeight);
