@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ToggleButton;
 
 /** What within a node takes the keyboard. */
 public final class FocusOrder {
@@ -29,8 +30,17 @@ public final class FocusOrder {
     }
   }
 
+  /** Where one enters a node: at its first, which of toggles is the one that is on. */
   static Optional<Node> first(Node node) {
-    return within(node).stream().findFirst();
+    return within(node).stream().findFirst().map(FocusOrder::chosen);
+  }
+
+  private static Node chosen(Node node) {
+    return node instanceof ToggleButton b
+            && b.getToggleGroup() != null
+            && b.getToggleGroup().getSelectedToggle() instanceof ToggleButton on
+        ? on
+        : node;
   }
 
   /** Whether a node lies within another, or is it. */

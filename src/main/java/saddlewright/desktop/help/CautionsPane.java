@@ -19,6 +19,9 @@ public final class CautionsPane extends StackPane {
     Cautions.FULL.forEach(s -> text.getChildren().add(words("•  " + s, "page-words")));
     ScrollPane scroll = new ScrollPane(text);
     scroll.setFitToWidth(true);
+    // Nothing else in it takes the keyboard, by which it must be read to its end all the same.
+    scroll.setFocusTraversable(true);
+    scroll.setAccessibleText(Words.of("cautions.title"));
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     getChildren().add(scroll);
   }
