@@ -31,6 +31,7 @@ final class Screens {
           "help.shortcuts",
           "help.find",
           "edit.history",
+          "edit.preferences",
           "sheet.tooth-card",
           "sheet.soft-tissues",
           "sheet.quick-entry");
