@@ -419,7 +419,15 @@ final class OnStage implements AutoCloseable {
   public void close() throws Exception {
     run(
         () -> {
-          window.desks().all().stream().toList().forEach(d -> d.stage().hide());
+          List<EditorWindow> open = new java.util.ArrayList<>(window.desks().all());
+          if (!open.contains(window)) {
+            open.add(window);
+          }
+          for (EditorWindow d : open) {
+            // As when it is left: nothing is written any more into a folder that is to be deleted.
+            d.files().leave();
+            d.stage().hide();
+          }
           stage.hide();
           return null;
         });

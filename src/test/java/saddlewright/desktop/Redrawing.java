@@ -381,6 +381,7 @@ final class Redrawing {
 
   private void delete(Arch arch, Component c) throws Exception {
     press(Step.REVIEW);
+    take(tools.of(Step.REVIEW).get(0));
     if (!w.selectByClicking(arch, c.id())) {
       left.add("cannot be selected: " + c);
       OnStage.run(
@@ -396,6 +397,7 @@ final class Redrawing {
   /** Chooses, one after another, the values that the wanted component has. */
   private boolean change(Arch arch, Component c, Component goal) throws Exception {
     press(Step.REVIEW);
+    take(tools.of(Step.REVIEW).get(0));
     if (!w.selectByClicking(arch, c.id())) {
       left.add("cannot be selected: " + c);
       OnStage.run(

@@ -11,7 +11,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.layout.Region;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -56,7 +56,7 @@ class TextSizeTest {
   }
 
   private double type(String id) throws Exception {
-    return OnStage.run(() -> w.find(id, Label.class).getFont().getSize());
+    return OnStage.run(() -> w.find(id, Labeled.class).getFont().getSize());
   }
 
   @Test
@@ -103,7 +103,8 @@ class TextSizeTest {
             }
             for (String id : List.of("status-findings", "status-notation", "status-saved")) {
               Bounds b =
-                  w.find(id, Label.class).localToScene(w.find(id, Label.class).getLayoutBounds());
+                  w.find(id, Labeled.class)
+                      .localToScene(w.find(id, Labeled.class).getLayoutBounds());
               if (b.getMaxX() > width) {
                 outside.add(id);
               }
