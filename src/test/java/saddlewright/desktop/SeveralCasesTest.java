@@ -337,6 +337,7 @@ class SeveralCasesTest {
     onStage(() -> w.window.showRecent());
     ListView<?> list = (ListView<?>) lookup("recent-list");
     assertThat(OnStage.run(() -> list.getItems().toString())).contains("two.json", "one.json");
+    onStage(() -> list.getSelectionModel().selectFirst());
     key(list, KeyCode.DELETE);
     assertThat(OnStage.run(() -> list.getItems().toString())).doesNotContain("two.json");
     onStage(() -> w.window.desks().all().get(1).stage().hide());
