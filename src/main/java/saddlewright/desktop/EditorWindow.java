@@ -12,6 +12,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Orientation;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -38,6 +39,7 @@ import saddlewright.desktop.desks.WindowPlaces;
 import saddlewright.desktop.findings.FindingsPane;
 import saddlewright.desktop.focus.Panes;
 import saddlewright.desktop.history.HistoryPane;
+import saddlewright.desktop.panels.BuiltWhenSeen;
 import saddlewright.desktop.panels.OrderOfWork;
 import saddlewright.desktop.panels.StatusStrip;
 import saddlewright.desktop.panels.SubjectPane;
@@ -275,28 +277,7 @@ public final class EditorWindow implements Desk {
 
   private BorderPane work() {
     BooleanBinding prescribing = table.stepProperty().isEqualTo(Step.PRESCRIPTION);
-    PrescriptionPane prescription =
-        new PrescriptionPane(
-            table,
-            settings.mine(),
-            gaps,
-            new PrescriptionPane.Actions() {
-              @Override
-              public void preview() {
-                table.pagesShownProperty().set(true);
-              }
-
-              @Override
-              public void save() {
-                prescriptions.save(stage);
-              }
-
-              @Override
-              public void issue() {
-                prescriptions.issue(stage, () -> {});
-              }
-            });
-    prescription.visibleProperty().bind(prescribing);
+    Node prescription = new BuiltWhenSeen(prescribing, this::prescription);
     ToolStrip strip = new ToolStrip(table, tools, new ViewChoice(table, sheet));
     VBox drawing =
         new VBox(
@@ -377,6 +358,29 @@ public final class EditorWindow implements Desk {
         .addListener(
             o -> Platform.runLater(() -> panes.stay(prescribing.get() ? prescription : sheet)));
     return work;
+  }
+
+  private PrescriptionPane prescription() {
+    return new PrescriptionPane(
+        table,
+        settings.mine(),
+        gaps,
+        new PrescriptionPane.Actions() {
+          @Override
+          public void preview() {
+            table.pagesShownProperty().set(true);
+          }
+
+          @Override
+          public void save() {
+            prescriptions.save(stage);
+          }
+
+          @Override
+          public void issue() {
+            prescriptions.issue(stage, () -> {});
+          }
+        });
   }
 
   /** Opens the next finding, or the one before. */
