@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.control.ComboBox;
+import javafx.scene.layout.Region;
 import saddlewright.desktop.InWords;
 
 /** Lists to choose from, of which the chosen acts at once. */
@@ -17,6 +18,7 @@ final class Choices {
     box.setAccessibleText(name);
     box.getItems().setAll(options);
     box.setConverter(new InWords<>(words));
+    box.setMinWidth(Region.USE_PREF_SIZE);
     box.setOnAction(
         e -> {
           if (box.getValue() != null) {
