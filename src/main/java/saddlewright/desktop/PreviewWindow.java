@@ -1,7 +1,6 @@
 package saddlewright.desktop;
 
 import javafx.scene.Scene;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Priority;
@@ -11,10 +10,7 @@ import saddlewright.desktop.preview.PreviewPane;
 
 /** The window beside the editor that shows the pages of the prescription. */
 final class PreviewWindow {
-  private static final KeyCombination UNDO = KeyCombination.valueOf("Shortcut+Z");
-  private static final KeyCombination REDO = KeyCombination.valueOf("Shortcut+Shift+Z");
   private static final KeyCombination SAVE = KeyCombination.valueOf("Shortcut+S");
-  private static final KeyCombination CLOSE = KeyCombination.valueOf("Shortcut+W");
 
   // It has no owner, which would keep it above the sheet that is being worked on beside it.
   private final Stage stage = new Stage();
@@ -47,16 +43,11 @@ final class PreviewWindow {
     double[] room = DeskLook.room(table, 1120, 860);
     Scene scene = new Scene(root, room[0], room[1]);
     scene.getStylesheets().setAll(editor.getScene().getStylesheets());
+    SideWindow.answerKeys(scene, stage, table);
     scene.addEventHandler(
         KeyEvent.KEY_PRESSED,
         e -> {
-          if (e.getCode() == KeyCode.ESCAPE || CLOSE.match(e)) {
-            stage.hide();
-          } else if (UNDO.match(e)) {
-            table.undo();
-          } else if (REDO.match(e)) {
-            table.redo();
-          } else if (SAVE.match(e)) {
+          if (SAVE.match(e)) {
             files.save();
           }
         });

@@ -29,6 +29,16 @@ final class SideWindow {
     double[] room = DeskLook.room(table, width, height);
     Scene scene = new Scene(root, room[0], room[1]);
     scene.getStylesheets().setAll(owner.getScene().getStylesheets());
+    answerKeys(scene, stage, table);
+    stage.initOwner(owner);
+    stage.setTitle(title);
+    stage.setScene(scene);
+    stage.setMinWidth(Math.min(width, 480));
+    stage.setMinHeight(Math.min(height, 360));
+  }
+
+  /** Has a window beside the editor closed, and the case undone and redone, by the usual keys. */
+  static void answerKeys(Scene scene, Stage stage, Worktable table) {
     scene.addEventHandler(
         KeyEvent.KEY_PRESSED,
         e -> {
@@ -40,11 +50,6 @@ final class SideWindow {
             table.redo();
           }
         });
-    stage.initOwner(owner);
-    stage.setTitle(title);
-    stage.setScene(scene);
-    stage.setMinWidth(Math.min(width, 480));
-    stage.setMinHeight(Math.min(height, 360));
   }
 
   /** Sets what is done when it has been closed. */

@@ -111,6 +111,10 @@ final class OnStage implements AutoCloseable {
             throw new AssertionError("no button " + id);
           }
           b.fire();
+          // What has come or gone moves the sheet when it is laid out, and with it what is pointed
+          // at.
+          stage.getScene().getRoot().applyCss();
+          stage.getScene().getRoot().layout();
           return null;
         });
     settle();
